@@ -1,4 +1,4 @@
-/** Formulas, their lines and stages, and the batch that is made of one. */
+/** Formulas, how much of them to make, and the batch that comes of it. */
 @NullMarked
 package tamis.engine.formula;
 

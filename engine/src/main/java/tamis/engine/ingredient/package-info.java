@@ -1,4 +1,4 @@
-/** What goes into a formula: densities, composition, allergens, purchase packs. */
+/** What an ingredient is: its names, densities, composition and allergens. */
 @NullMarked
 package tamis.engine.ingredient;
 

@@ -1,4 +1,4 @@
-/** Pan shapes, their volumes, the pan table and coats of cream. */
+/** Pans: shapes, volumes, the table of pans, and coats. */
 @NullMarked
 package tamis.engine.pan;
 

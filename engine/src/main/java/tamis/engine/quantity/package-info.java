@@ -1,4 +1,4 @@
-/** Masses, volumes, temperatures, money and the units they are written in. */
+/** Amounts with their units, and the reader of what a baker writes. */
 @NullMarked
 package tamis.engine.quantity;
 

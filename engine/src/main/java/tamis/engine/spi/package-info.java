@@ -1,4 +1,4 @@
-/** The contract between the engine and a plugin. */
+/** What a plugin offers and what it may use. Stable: see DEVELOPERS.md. */
 @NullMarked
 package tamis.engine.spi;
 

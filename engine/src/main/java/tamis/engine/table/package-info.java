@@ -1,4 +1,4 @@
-/** Reference tables: one fact a row, each row with its source. */
+/** Reference tables: one fact a row, each with the source it came from. */
 @NullMarked
 package tamis.engine.table;
 

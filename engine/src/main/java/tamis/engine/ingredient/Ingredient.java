@@ -1,0 +1,94 @@
+package tamis.engine.ingredient;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import tamis.engine.fault.Faults;
+import tamis.engine.fault.FaultCode;
+import tamis.engine.quantity.Mass;
+import tamis.engine.record.Described;
+
+/** An ingredient document. What is not known is absent, never zero. */
+public record Ingredient(
+    @Described(value = "Lower-case words with hyphens", example = "almond-ground", most = 80) String id,
+    @Described(value = "Names by language tag (BCP 47), the one to print first", fewest = 1)
+        Map<String, List<String>> names,
+    @Described(value = "Mass of a millilitre, by state", optional = true, most = 100) List<StateDensity> densities,
+    @Described(value = "Mass of one piece, for an ingredient that is counted", nullAllowed = true, example = "50 g")
+        @Nullable Mass pieceMass,
+    @Described(value = "Masses of other pieces", optional = true, most = 100) List<PieceMass> pieces,
+    @Described(value = "Composition of 100 g of the edible part; what is left out is not known", optional = true)
+        Map<Nutrient, Double> per100g,
+    @Described(value = "Allergens it contains", optional = true, most = 100) List<AllergenFact> contains,
+    @Described(value = "Allergens it may contain", optional = true, most = 100) List<AllergenFact> mayContain,
+    @Described(value = "What a compound ingredient consists of, heaviest first", optional = true, most = 100)
+        List<ConsistsOf> consistsOf,
+    @Described(value = "Whether it counts as flour in baker's percentage") @Nullable Boolean flour,
+    @Described(value = "Whether small errors matter: salt, yeast, leavening, gelatine") @Nullable Boolean sensitive,
+    @Described(value = "Kind of food: flour, sugar, dairy, egg …", example = "nut", most = 40) @Nullable String kind,
+    @Described(value = "Temperatures it works at", optional = true, most = 20) List<ThermalWindow> windows,
+    @Described("How it is bought") @Nullable Purchase purchase,
+    @Described(value = "Where the facts come from", most = 400) @Nullable String source) {
+  public static final String ID_FORM = "[a-z0-9]+(-[a-z0-9]+)*";
+
+  public Ingredient {
+    Faults faults = new Faults();
+    if (!id.matches(ID_FORM)) {
+      faults.add(FaultCode.NOT_ALLOWED, "/id", "an id is lower-case words with hyphens, was " + id);
+    }
+    names.forEach(
+        (language, list) -> {
+          if (list.isEmpty() || list.stream().anyMatch(String::isBlank)) {
+            faults.add(FaultCode.MISSING, "/names/" + language, "needs at least one name");
+          }
+        });
+    per100g.forEach(
+        (nutrient, value) -> {
+          if (!(value >= 0 && value <= 100_000)) {
+            faults.add(
+                FaultCode.OUT_OF_BOUNDS,
+                "/per100g/" + nutrient,
+                nutrient.words() + " must be 0 or more in 100 g, was " + value);
+          }
+        });
+    faults.refuseIfAny();
+  }
+
+  /** Whether it is flour in baker's percentage. */
+  public boolean isFlour() {
+    return Boolean.TRUE.equals(flour);
+  }
+
+  /** Whether small errors of weighing matter. */
+  public boolean isSensitive() {
+    return Boolean.TRUE.equals(sensitive);
+  }
+
+  /** The name to print: the first in {@code language}, else in English, else of any language. */
+  public String title(String language) {
+    List<String> found = names.getOrDefault(language, names.getOrDefault("en", List.of()));
+    return found.isEmpty() ? names.values().iterator().next().get(0) : found.get(0);
+  }
+
+  /** All states a density or a piece is known for. */
+  public Set<String> states() {
+    Set<String> states = new LinkedHashSet<>();
+    densities.forEach(density -> states.add(density.state()));
+    List<@Nullable String> sizes = new ArrayList<>();
+    pieces.forEach(piece -> sizes.add(piece.state()));
+    for (@Nullable String size : sizes) {
+      if (size != null) {
+        states.add(size);
+      }
+    }
+    return states;
+  }
+
+  /** The amount of a nutrient in 100 g, or null if it is not known. */
+  public @Nullable Double per100g(Nutrient nutrient) {
+    return per100g.get(nutrient);
+  }
+}

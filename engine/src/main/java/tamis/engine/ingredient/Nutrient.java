@@ -1,0 +1,69 @@
+package tamis.engine.ingredient;
+
+import java.util.Locale;
+
+/** What a food is made of, as composition tables count it. Each with its unit and table column. */
+public enum Nutrient {
+  WATER("water", "g", "water_g"),
+  ENERGY_KCAL("energyKcal", "kcal", "energy_kcal"),
+  ENERGY_KJ("energyKj", "kJ", "energy_kj"),
+  PROTEIN("protein", "g", "protein_g"),
+  FAT("fat", "g", "fat_g"),
+  SATURATES("saturates", "g", "saturates_g"),
+  MONOUNSATURATES("monounsaturates", "g", "mono_g"),
+  POLYUNSATURATES("polyunsaturates", "g", "poly_g"),
+  TRANS("trans", "g", "trans_g"),
+  CHOLESTEROL("cholesterolMg", "mg", "cholesterol_mg"),
+  /** By difference: it includes fibre. */
+  CARBOHYDRATE("carbohydrate", "g", "carbohydrate_g"),
+  FIBRE("fibre", "g", "fibre_g"),
+  SUGARS("sugars", "g", "sugars_g"),
+  ADDED_SUGARS("addedSugars", "g", "added_sugars_g"),
+  POLYOLS("polyols", "g", "polyols_g"),
+  STARCH("starch", "g", "starch_g"),
+  ASH("ash", "g", "ash_g"),
+  ALCOHOL("alcohol", "g", "alcohol_g"),
+  CALCIUM("calciumMg", "mg", "calcium_mg"),
+  IRON("ironMg", "mg", "iron_mg"),
+  POTASSIUM("potassiumMg", "mg", "potassium_mg"),
+  SODIUM("sodiumMg", "mg", "sodium_mg"),
+  VITAMIN_D("vitaminDUg", "µg", "vitamin_d_ug"),
+  CAFFEINE("caffeineMg", "mg", "caffeine_mg"),
+  SUCROSE("sucrose", "g", "sucrose_g"),
+  GLUCOSE("glucose", "g", "glucose_g"),
+  FRUCTOSE("fructose", "g", "fructose_g"),
+  LACTOSE("lactose", "g", "lactose_g"),
+  MALTOSE("maltose", "g", "maltose_g"),
+  GALACTOSE("galactose", "g", "galactose_g"),
+  THEOBROMINE("theobromineMg", "mg", "theobromine_mg");
+
+  private final String text;
+  private final String unit;
+  private final String column;
+
+  Nutrient(String text, String unit, String column) {
+    this.text = text;
+    this.unit = unit;
+    this.column = column;
+  }
+
+  /** g, mg, µg, kcal or kJ. */
+  public String unit() {
+    return unit;
+  }
+
+  String column() {
+    return column;
+  }
+
+  /** The name in documents. */
+  @Override
+  public String toString() {
+    return text;
+  }
+
+  /** The name in sentences. */
+  public String words() {
+    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+}

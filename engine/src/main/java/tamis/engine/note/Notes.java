@@ -1,0 +1,73 @@
+package tamis.engine.note;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import tamis.engine.table.Row;
+
+/** Gathers remarks and sources while an answer is worked out. Not for use by several threads. */
+public final class Notes {
+  private final Set<Remark> remarks = new LinkedHashSet<>();
+  private final Map<Fact, Set<String>> facts = new LinkedHashMap<>();
+
+  private record Fact(
+      String table, String row, String source, @Nullable String locator, @Nullable String basis) {}
+
+  public void remark(String code, String pointer, String message) {
+    remarks.add(new Remark(Remark.Kind.REMARK, code, message, pointer));
+  }
+
+  public void estimate(String code, String pointer, String message) {
+    remarks.add(new Remark(Remark.Kind.ESTIMATE, code, message, pointer));
+  }
+
+  public void caution(String code, String pointer, String message) {
+    remarks.add(new Remark(Remark.Kind.CAUTION, code, message, pointer));
+  }
+
+  public void add(Remark remark) {
+    remarks.add(remark);
+  }
+
+  /** The part of the result at {@code pointer} rests on this row. */
+  public void cite(Row row, String pointer) {
+    cite(row.table(), row.key(), row.text("source"), row.textOrNull("locator"), row.textOrNull("basis"), pointer);
+  }
+
+  /** The part of the result at {@code pointer} rests on this fact. */
+  public void cite(
+      String table,
+      String row,
+      String source,
+      @Nullable String locator,
+      @Nullable String basis,
+      String pointer) {
+    facts
+        .computeIfAbsent(new Fact(table, row, source, locator, basis), f -> new LinkedHashSet<>())
+        .add(pointer);
+  }
+
+  public List<Remark> remarks() {
+    return List.copyOf(remarks);
+  }
+
+  /** Each source once, with all that rests on it. */
+  public List<Cited> sources() {
+    List<Cited> sources = new ArrayList<>();
+    facts.forEach(
+        (fact, pointers) ->
+            sources.add(
+                new Cited(
+                    fact.table(),
+                    fact.row(),
+                    fact.source(),
+                    fact.locator(),
+                    fact.basis(),
+                    List.copyOf(pointers))));
+    return sources;
+  }
+}

@@ -1,0 +1,53 @@
+package tamis.engine.quantity;
+
+import tamis.engine.fault.Bounds;
+import tamis.engine.fault.Fault;
+import tamis.engine.fault.FaultCode;
+import tamis.engine.fault.Refusal;
+
+/** Reads and writes single amounts of one dimension, for the typed quantities. */
+final class Amounts {
+  private Amounts() {}
+
+  /** The amount in the canonical unit of {@code dimension}. Cups and spoons are US ones. */
+  static double parse(String text, Dimension dimension) {
+    String given = text.strip();
+    NumberReader.Read number = NumberReader.read(given);
+    String unit = given.substring(number.end()).strip();
+    if (number.high() > number.low()) {
+      throw refused(FaultCode.UNREADABLE_QUANTITY, given, dimension, "is a range");
+    }
+    if (unit.isEmpty()) {
+      throw refused(FaultCode.NO_UNIT, given, dimension, "has no unit");
+    }
+    Unit found = Units.standard().unit(unit, Measures.US);
+    boolean difference = dimension == Dimension.TEMPERATURE_DIFFERENCE;
+    if (found.dimension() != (difference ? Dimension.TEMPERATURE : dimension)) {
+      throw refused(FaultCode.WRONG_DIMENSION, given, dimension, "is a " + found.dimension());
+    }
+    return difference ? number.low() * found.factor() : found.toCanonical(number.low());
+  }
+
+  static double within(double value, Dimension dimension, double low, double high) {
+    return Bounds.within(value, dimension.toString(), dimension.canonical(), low, high);
+  }
+
+  static String text(double amount, String unit) {
+    return Bounds.plain(amount) + " " + unit;
+  }
+
+  private static Refusal refused(FaultCode code, String given, Dimension dimension, String why) {
+    String allowed = "a " + dimension + " with its unit, for example 20 " + example(dimension);
+    return new Refusal(
+        new Fault(code, "", given, allowed, "`" + given + "` " + why + "; must be " + allowed));
+  }
+
+  private static String example(Dimension dimension) {
+    boolean celsius =
+        dimension == Dimension.TEMPERATURE || dimension == Dimension.TEMPERATURE_DIFFERENCE;
+    if (celsius) {
+      return "°C";
+    }
+    return dimension == Dimension.TIME ? "min" : dimension.canonical();
+  }
+}

@@ -1,0 +1,129 @@
+package tamis.engine.quantity;
+
+import java.util.Locale;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import tamis.engine.fault.Bounds;
+import tamis.engine.fault.Fault;
+import tamis.engine.fault.FaultCode;
+import tamis.engine.fault.Refusal;
+
+/**
+ * How much, as a baker writes it: a number or a range with a unit, a percentage of the flour, or
+ * "as needed". Which cup is meant is known only together with the {@link Measures}.
+ *
+ * @param text as written
+ * @param kind measured, percent or as needed
+ * @param low the number, or the lower end of a range; never negative
+ * @param high the number, or the upper end of a range
+ * @param unit name of the unit in {@link Units}; empty for a percentage and for as needed
+ */
+public record Quantity(String text, Kind kind, double low, double high, String unit) {
+  private static final double MOST = 1e12;
+
+  /** What sort of quantity it is. */
+  public enum Kind {
+    MEASURED,
+    PERCENT,
+    AS_NEEDED
+  }
+
+  public Quantity {
+    Objects.requireNonNull(text, "text");
+    if (!(low >= 0 && high >= low && high <= MOST)) {
+      throw new Refusal(
+          new Fault(
+              FaultCode.OUT_OF_BOUNDS,
+              "",
+              text,
+              "0 to 1e12",
+              "`" + text + "` is outside of what a quantity can be: 0 to 1e12"));
+    }
+    low = low + 0.0;
+    high = high + 0.0;
+  }
+
+  /** So many of a unit. */
+  public static Quantity of(double amount, String unit) {
+    return parse(Bounds.plain(amount) + " " + unit);
+  }
+
+  /**
+   * Reads what a baker writes: {@code 2 1/4 cup}, {@code 1½ tbsp}, {@code 227 g}, {@code 3 each},
+   * {@code 68 %}, {@code half a cup}, {@code 2-3 tbsp}, {@code as needed}.
+   *
+   * @throws Refusal if there is no number, no unit, or an unknown unit
+   */
+  public static Quantity parse(String text) {
+    String given = text.strip();
+    String lower = given.toLowerCase(Locale.ROOT);
+    if (lower.equals("as needed")) {
+      return new Quantity(given, Kind.AS_NEEDED, 0, 0, "");
+    }
+    NumberReader.Read number = NumberReader.read(given);
+    String unit = given.substring(number.end()).strip();
+    if (unit.isEmpty()) {
+      throw noUnit(given);
+    }
+    if (unit.equals("%") || unit.equalsIgnoreCase("percent")) {
+      return new Quantity(given, Kind.PERCENT, number.low(), number.high(), "");
+    }
+    return new Quantity(given, Kind.MEASURED, number.low(), number.high(), unitName(given, unit));
+  }
+
+  private static String unitName(String given, String unit) {
+    @Nullable String name = Units.standard().name(unit);
+    if (name == null && unit.endsWith(".")) {
+      name = Units.standard().name(unit.substring(0, unit.length() - 1));
+    }
+    if (name == null) {
+      name = Units.standard().name(unit.replaceAll("\\s+", " "));
+    }
+    if (name == null) {
+      Units.standard().unit(unit, Measures.US); // refuses, with a suggestion
+      throw noUnit(given);
+    }
+    return name;
+  }
+
+  private static Refusal noUnit(String given) {
+    return new Refusal(
+        new Fault(
+            FaultCode.NO_UNIT,
+            "",
+            given,
+            "a number and a unit, for example 227 g",
+            "`" + given + "` has no unit; write one, for example `" + given + " g`"));
+  }
+
+  public boolean isMeasured() {
+    return kind == Kind.MEASURED;
+  }
+
+  public boolean isPercent() {
+    return kind == Kind.PERCENT;
+  }
+
+  public boolean isAsNeeded() {
+    return kind == Kind.AS_NEEDED;
+  }
+
+  public boolean isRange() {
+    return high > low;
+  }
+
+  /** The number, or the middle of a range. */
+  public double amount() {
+    return low + (high - low) / 2;
+  }
+
+  /** What the unit measures; only of a measured quantity. */
+  public Dimension dimension() {
+    return Units.standard().dimension(unit);
+  }
+
+  @Override
+  public String toString() {
+    return text;
+  }
+}
