@@ -42,7 +42,10 @@ public record Fault(
   }
 
   private static String shortened(String text) {
-    int end = Character.isHighSurrogate(text.charAt(LONGEST_GIVEN - 1)) ? LONGEST_GIVEN - 1 : LONGEST_GIVEN;
+    int end =
+        Character.isHighSurrogate(text.charAt(LONGEST_GIVEN - 1))
+            ? LONGEST_GIVEN - 1
+            : LONGEST_GIVEN;
     return text.substring(0, end) + "…";
   }
 }

@@ -12,10 +12,7 @@ public final class Refusal extends RuntimeException {
 
   public Refusal(List<Fault> faults) {
     super(
-        faults.stream().map(Fault::message).collect(Collectors.joining("; ")),
-        null,
-        false,
-        false);
+        faults.stream().map(Fault::message).collect(Collectors.joining("; ")), null, false, false);
     if (faults.isEmpty()) {
       throw new IllegalArgumentException("a refusal needs at least one fault");
     }
@@ -40,6 +37,8 @@ public final class Refusal extends RuntimeException {
 
   /** The same refusal seen from further out. */
   public Refusal under(String prefix) {
-    return prefix.isEmpty() ? this : new Refusal(faults.stream().map(f -> f.under(prefix)).toList());
+    return prefix.isEmpty()
+        ? this
+        : new Refusal(faults.stream().map(f -> f.under(prefix)).toList());
   }
 }

@@ -16,17 +16,29 @@ import tamis.engine.record.Nearest;
 
 /** The formula document: what many call a recipe. */
 public record Formula(
-    @Described(value = "Lower-case words with hyphens", example = "coffee-meringue-cream", most = 80)
+    @Described(
+            value = "Lower-case words with hyphens",
+            example = "coffee-meringue-cream",
+            most = 80)
         @Nullable String id,
-    @Described(value = "For a person", example = "Coffee meringue cream", most = 400) @Nullable String title,
-    @Described("Whose cup, tablespoon, pint and fluid ounce is meant; US if left out") @Nullable Measures measures,
-    @Described(value = "Ingredients and sub-formulas in the order of work", fewest = 1, limit = Limit.LINES)
+    @Described(value = "For a person", example = "Coffee meringue cream", most = 400)
+        @Nullable String title,
+    @Described("Whose cup, tablespoon, pint and fluid ounce is meant; US if left out")
+        @Nullable Measures measures,
+    @Described(
+            value = "Ingredients and sub-formulas in the order of work",
+            fewest = 1,
+            limit = Limit.LINES)
         List<Line> lines,
     @Described("What it gives as written") @Nullable Yield yield,
     @Described(value = "Steps of work", optional = true, most = 200) List<Stage> stages,
     @Described(value = "How long it keeps", optional = true, most = 20) List<ShelfLife> shelfLife,
-    @Described(value = "What it is packed in", optional = true, most = 100) List<Packaging> packaging,
-    @Described(value = "Ingredients that count as flour in this formula besides those that always do", optional = true, most = 100)
+    @Described(value = "What it is packed in", optional = true, most = 100)
+        List<Packaging> packaging,
+    @Described(
+            value = "Ingredients that count as flour in this formula besides those that always do",
+            optional = true,
+            most = 100)
         List<IngredientRef> flour,
     @Described(value = "Notes for the baker", most = 20_000) @Nullable String notes,
     @Described(value = "Where it comes from", most = 2_000) @Nullable String origin) {

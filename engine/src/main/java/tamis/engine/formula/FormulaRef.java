@@ -15,8 +15,7 @@ import tamis.engine.record.TextOrObject;
  * @param revision the revision, or null for the newest
  * @param object the document, or null if the id is given
  */
-public record FormulaRef(
-    @Nullable String id, @Nullable Integer revision, @Nullable Formula object)
+public record FormulaRef(@Nullable String id, @Nullable Integer revision, @Nullable Formula object)
     implements TextOrObject<Formula>, Reference {
 
   public static FormulaRef parse(String text) {

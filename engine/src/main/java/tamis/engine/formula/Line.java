@@ -12,17 +12,27 @@ import tamis.engine.record.ExactlyOne;
 /** One ingredient, or one sub-formula, with its quantity. */
 @ExactlyOne({"ingredient", "formula"})
 public record Line(
-    @Described(value = "Id or any name of an ingredient", example = "egg-white") @Nullable IngredientRef ingredient,
+    @Described(value = "Id or any name of an ingredient", example = "egg-white")
+        @Nullable IngredientRef ingredient,
     @Described(value = "A formula whose finished mass is asked for", example = "coffee-syrup")
         @Nullable FormulaRef formula,
-    @Described(value = "How much, with its unit: 2 1/4 cup, 227 g, 3 each, 68 %, as needed", example = "150 g")
+    @Described(
+            value = "How much, with its unit: 2 1/4 cup, 227 g, 3 each, 68 %, as needed",
+            example = "150 g")
         Quantity quantity,
-    @Described(value = "State in which it is measured: sifted, packed, melted …", example = "softened", most = 60)
+    @Described(
+            value = "State in which it is measured: sifted, packed, melted …",
+            example = "softened",
+            most = 60)
         @Nullable String state,
-    @Described(value = "Work done after measuring", example = "sifted", most = 400) @Nullable String preparation,
-    @Described(value = "Stage at which it is added", example = "foam", most = 80) @Nullable String stage,
+    @Described(value = "Work done after measuring", example = "sifted", most = 400)
+        @Nullable String preparation,
+    @Described(value = "Stage at which it is added", example = "foam", most = 80)
+        @Nullable String stage,
     @Described("What a formula is within this one") @Nullable Role role,
-    @Described(value = "Part that stays in the batch; the rest is strained or boiled off", example = "0.4")
+    @Described(
+            value = "Part that stays in the batch; the rest is strained or boiled off",
+            example = "0.4")
         @Nullable Fraction remains,
     @Described(value = "A note for the baker", most = 2_000) @Nullable String note) {
 
@@ -32,7 +42,9 @@ public record Line(
     }
     if (formula != null && quantity.isAsNeeded()) {
       throw Refusal.of(
-          FaultCode.INCONSISTENT, "/quantity", "a formula line needs a quantity, not \"as needed\"");
+          FaultCode.INCONSISTENT,
+          "/quantity",
+          "a formula line needs a quantity, not \"as needed\"");
     }
   }
 

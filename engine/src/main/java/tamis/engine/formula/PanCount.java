@@ -8,9 +8,14 @@ import tamis.engine.record.Described;
 
 /** So many of one pan. */
 public record PanCount(
-    @Described(value = "Id in the table of pans, or shape with dimensions", example = "round-8x2-in") PanRef pan,
-    @Described(value = "How many", atLeast = "1", atMost = "10000", example = "2") @Nullable Integer count,
-    @Described(value = "Part of the volume that is filled", example = "0.6") @Nullable Fraction fill,
+    @Described(
+            value = "Id in the table of pans, or shape with dimensions",
+            example = "round-8x2-in")
+        PanRef pan,
+    @Described(value = "How many", atLeast = "1", atMost = "10000", example = "2")
+        @Nullable Integer count,
+    @Described(value = "Part of the volume that is filled", example = "0.6")
+        @Nullable Fraction fill,
     @Described(value = "Mass that goes into one pan", example = "650 g") @Nullable Mass mass) {
 
   /** How many; one unless said otherwise. */

@@ -7,8 +7,10 @@ import tamis.engine.record.Described;
 public record StageTarget(
     @Described(value = "What is watched", example = "sugar-syrup") @Nullable Kind kind,
     @Described(value = "What is measured", example = "temperature") @Nullable Measure measure,
-    @Described(value = "Lowest reading inside the window", example = "116 °C", most = 40) @Nullable String low,
-    @Described(value = "Highest reading inside the window", example = "121 °C", most = 40) @Nullable String high,
+    @Described(value = "Lowest reading inside the window", example = "116 °C", most = 40)
+        @Nullable String low,
+    @Described(value = "Highest reading inside the window", example = "121 °C", most = 40)
+        @Nullable String high,
     @Described(value = "Temperature of the surroundings", example = "20 °C", most = 40)
         @Nullable String surroundings) {
   /** What is watched. */

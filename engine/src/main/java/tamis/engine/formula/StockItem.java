@@ -9,6 +9,7 @@ import tamis.engine.record.ExactlyOne;
 /** What is on hand of one ingredient or finished part. */
 @ExactlyOne({"ingredient", "formula"})
 public record StockItem(
-    @Described(value = "Id or any name of an ingredient", example = "milk-whole") @Nullable IngredientRef ingredient,
+    @Described(value = "Id or any name of an ingredient", example = "milk-whole")
+        @Nullable IngredientRef ingredient,
     @Described(value = "A finished part", example = "pastry-cream") @Nullable FormulaRef formula,
     @Described(value = "How much is on hand", example = "120 g") Quantity quantity) {}

@@ -9,20 +9,33 @@ import tamis.engine.record.ExactlyOne;
 /** How much to make; exactly one way of saying it. */
 @ExactlyOne({"factor", "mass", "portions", "pieces+pieceMass", "flour", "pans", "line", "stock"})
 public record To(
-    @Described(value = "So many times the formula as written", moreThan = "0", atMost = "1000000", example = "2.5")
+    @Described(
+            value = "So many times the formula as written",
+            moreThan = "0",
+            atMost = "1000000",
+            example = "2.5")
         @Nullable Double factor,
-    @Described(value = "Raw mass after make-up, or finished mass with basis baked", moreThan = "0 g", example = "3 kg")
+    @Described(
+            value = "Raw mass after make-up, or finished mass with basis baked",
+            moreThan = "0 g",
+            example = "3 kg")
         @Nullable Mass mass,
-    @Described(value = "So many portions", moreThan = "0", atMost = "10000000", example = "40") @Nullable Double portions,
-    @Described(value = "So many pieces", moreThan = "0", atMost = "10000000", example = "60") @Nullable Double pieces,
-    @Described(value = "Raw mass of one piece, or finished mass with basis baked", moreThan = "0 g", example = "400 g")
+    @Described(value = "So many portions", moreThan = "0", atMost = "10000000", example = "40")
+        @Nullable Double portions,
+    @Described(value = "So many pieces", moreThan = "0", atMost = "10000000", example = "60")
+        @Nullable Double pieces,
+    @Described(
+            value = "Raw mass of one piece, or finished mass with basis baked",
+            moreThan = "0 g",
+            example = "400 g")
         @Nullable Mass pieceMass,
     @Described(value = "Total flour", moreThan = "0 g", example = "5 lb") @Nullable Mass flour,
     @Described(value = "Pans to fill", optional = true, most = 200) List<PanCount> pans,
     @Described("One ingredient fixes the batch") @Nullable FixedLine line,
     @Described(value = "What is on hand; the largest batch it allows", optional = true, most = 500)
         List<StockItem> stock,
-    @Described("What `mass` and `pieceMass` are: raw (as they are scaled) or baked") @Nullable Basis basis) {
+    @Described("What `mass` and `pieceMass` are: raw (as they are scaled) or baked")
+        @Nullable Basis basis) {
 
   /** At which moment a mass is meant. */
   public enum Basis {

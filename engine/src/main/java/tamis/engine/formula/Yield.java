@@ -11,16 +11,26 @@ import tamis.engine.record.Described;
 
 /** What a formula as written gives. */
 public record Yield(
-    @Described(value = "Portions", moreThan = "0", atMost = "1000000", example = "12") @Nullable Double portions,
-    @Described(value = "Pieces", moreThan = "0", atMost = "1000000", example = "24") @Nullable Double pieces,
-    @Described(value = "Raw mass of one piece", moreThan = "0 g", example = "400 g") @Nullable Mass pieceMass,
-    @Described(value = "Lost up to make-up: bowl, bench, bag", example = "2 %") @Nullable Fraction makeUpLoss,
-    @Described(value = "Lost after make-up: proof, bake, cool", example = "11 %") @Nullable Fraction bakeLoss,
-    @Described(value = "Measured finished mass; replaces both losses", moreThan = "0 g", example = "1.9 kg")
+    @Described(value = "Portions", moreThan = "0", atMost = "1000000", example = "12")
+        @Nullable Double portions,
+    @Described(value = "Pieces", moreThan = "0", atMost = "1000000", example = "24")
+        @Nullable Double pieces,
+    @Described(value = "Raw mass of one piece", moreThan = "0 g", example = "400 g")
+        @Nullable Mass pieceMass,
+    @Described(value = "Lost up to make-up: bowl, bench, bag", example = "2 %")
+        @Nullable Fraction makeUpLoss,
+    @Described(value = "Lost after make-up: proof, bake, cool", example = "11 %")
+        @Nullable Fraction bakeLoss,
+    @Described(
+            value = "Measured finished mass; replaces both losses",
+            moreThan = "0 g",
+            example = "1.9 kg")
         @Nullable Mass mass,
     @Described(value = "Pans it fills", optional = true, most = 100) List<PanCount> pans,
-    @Described(value = "Density of the raw batter or dough", example = "0.45 g/ml") @Nullable Density batterDensity,
-    @Described(value = "Density of the finished product", example = "0.55 g/ml") @Nullable Density density) {
+    @Described(value = "Density of the raw batter or dough", example = "0.45 g/ml")
+        @Nullable Density batterDensity,
+    @Described(value = "Density of the finished product", example = "0.55 g/ml")
+        @Nullable Density density) {
   private static final Yield NOTHING_SAID =
       new Yield(null, null, null, null, null, null, List.of(), null, null);
 

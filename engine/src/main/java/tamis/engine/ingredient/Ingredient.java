@@ -6,30 +6,46 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import tamis.engine.fault.Faults;
 import tamis.engine.fault.FaultCode;
+import tamis.engine.fault.Faults;
 import tamis.engine.quantity.Mass;
 import tamis.engine.record.Described;
 
 /** An ingredient document. What is not known is absent, never zero. */
 public record Ingredient(
-    @Described(value = "Lower-case words with hyphens", example = "almond-ground", most = 80) String id,
+    @Described(value = "Lower-case words with hyphens", example = "almond-ground", most = 80)
+        String id,
     @Described(value = "Names by language tag (BCP 47), the one to print first", fewest = 1)
         Map<String, List<String>> names,
-    @Described(value = "Mass of a millilitre, by state", optional = true, most = 100) List<StateDensity> densities,
-    @Described(value = "Mass of one piece, for an ingredient that is counted", nullAllowed = true, example = "50 g")
+    @Described(value = "Mass of a millilitre, by state", optional = true, most = 100)
+        List<StateDensity> densities,
+    @Described(
+            value = "Mass of one piece, for an ingredient that is counted",
+            nullAllowed = true,
+            example = "50 g")
         @Nullable Mass pieceMass,
-    @Described(value = "Masses of other pieces", optional = true, most = 100) List<PieceMass> pieces,
-    @Described(value = "Composition of 100 g of the edible part; what is left out is not known", optional = true)
+    @Described(value = "Masses of other pieces", optional = true, most = 100)
+        List<PieceMass> pieces,
+    @Described(
+            value = "Composition of 100 g of the edible part; what is left out is not known",
+            optional = true)
         Map<Nutrient, Double> per100g,
-    @Described(value = "Allergens it contains", optional = true, most = 100) List<AllergenFact> contains,
-    @Described(value = "Allergens it may contain", optional = true, most = 100) List<AllergenFact> mayContain,
-    @Described(value = "What a compound ingredient consists of, heaviest first", optional = true, most = 100)
+    @Described(value = "Allergens it contains", optional = true, most = 100)
+        List<AllergenFact> contains,
+    @Described(value = "Allergens it may contain", optional = true, most = 100)
+        List<AllergenFact> mayContain,
+    @Described(
+            value = "What a compound ingredient consists of, heaviest first",
+            optional = true,
+            most = 100)
         List<ConsistsOf> consistsOf,
     @Described(value = "Whether it counts as flour in baker's percentage") @Nullable Boolean flour,
-    @Described(value = "Whether small errors matter: salt, yeast, leavening, gelatine") @Nullable Boolean sensitive,
-    @Described(value = "Kind of food: flour, sugar, dairy, egg …", example = "nut", most = 40) @Nullable String kind,
-    @Described(value = "Temperatures it works at", optional = true, most = 20) List<ThermalWindow> windows,
+    @Described(value = "Whether small errors matter: salt, yeast, leavening, gelatine")
+        @Nullable Boolean sensitive,
+    @Described(value = "Kind of food: flour, sugar, dairy, egg …", example = "nut", most = 40)
+        @Nullable String kind,
+    @Described(value = "Temperatures it works at", optional = true, most = 20)
+        List<ThermalWindow> windows,
     @Described("How it is bought") @Nullable Purchase purchase,
     @Described(value = "Where the facts come from", most = 400) @Nullable String source) {
   public static final String ID_FORM = "[a-z0-9]+(-[a-z0-9]+)*";

@@ -9,6 +9,11 @@ import tamis.engine.record.Described;
 public record Purchase(
     @Described(value = "Size of the pack", example = "5 kg") Quantity pack,
     @Described(value = "Price of the pack", example = "11.95 EUR") Money price,
-    @Described(value = "Edible part of what is bought", unit = "%", moreThan = "0", atMost = "100", example = "88.5")
+    @Described(
+            value = "Edible part of what is bought",
+            unit = "%",
+            moreThan = "0",
+            atMost = "100",
+            example = "88.5")
         @Nullable Double yieldPercent,
     @Described(value = "Who sells it", most = 200) @Nullable String supplier) {}

@@ -35,7 +35,13 @@ public final class Notes {
 
   /** The part of the result at {@code pointer} rests on this row. */
   public void cite(Row row, String pointer) {
-    cite(row.table(), row.key(), row.text("source"), row.textOrNull("locator"), row.textOrNull("basis"), pointer);
+    cite(
+        row.table(),
+        row.key(),
+        row.text("source"),
+        row.textOrNull("locator"),
+        row.textOrNull("basis"),
+        pointer);
   }
 
   /** The part of the result at {@code pointer} rests on this fact. */

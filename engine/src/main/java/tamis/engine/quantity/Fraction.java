@@ -24,8 +24,11 @@ public record Fraction(double value) implements Comparable<Fraction> {
               "",
               Bounds.plain(number),
               "0 to 1, or a percentage such as \"10 %\"",
-              "a fraction must be 0 to 1, was " + Bounds.plain(number)
-                  + "; a percentage is written with its sign, \"" + Bounds.plain(number) + " %\""));
+              "a fraction must be 0 to 1, was "
+                  + Bounds.plain(number)
+                  + "; a percentage is written with its sign, \""
+                  + Bounds.plain(number)
+                  + " %\""));
     }
     return new Fraction(number);
   }

@@ -186,7 +186,11 @@ final class NumberReader {
               "",
               text,
               "at most " + MOST_DIGITS + " digits",
-              "a number of " + (mantissa - start) + " digits; at most " + MOST_DIGITS + " are read"));
+              "a number of "
+                  + (mantissa - start)
+                  + " digits; at most "
+                  + MOST_DIGITS
+                  + " are read"));
     }
     try {
       return Double.parseDouble(text.substring(start, at));
@@ -296,7 +300,8 @@ final class NumberReader {
   }
 
   private void skipSpaces() {
-    while (at < text.length() && (Character.isWhitespace(text.charAt(at)) || text.charAt(at) == '\u00a0')) {
+    while (at < text.length()
+        && (Character.isWhitespace(text.charAt(at)) || text.charAt(at) == '\u00a0')) {
       at++;
     }
   }

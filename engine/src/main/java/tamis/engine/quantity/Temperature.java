@@ -11,9 +11,7 @@ public record Temperature(double celsius) implements Comparable<Temperature> {
   private static final double ZERO_CELSIUS_IN_KELVIN = 273.15;
 
   public Temperature {
-    celsius =
-        Bounds.within(
-            celsius, "temperature", "°C", -ZERO_CELSIUS_IN_KELVIN, 2_000);
+    celsius = Bounds.within(celsius, "temperature", "°C", -ZERO_CELSIUS_IN_KELVIN, 2_000);
   }
 
   /** So many degrees Celsius. */

@@ -123,7 +123,12 @@ public final class Units {
               "",
               name,
               "measures " + systems,
-              "the " + text(measures) + " measures have no `" + name + "`; it is known in " + systems));
+              "the "
+                  + text(measures)
+                  + " measures have no `"
+                  + name
+                  + "`; it is known in "
+                  + systems));
     }
     return unit;
   }

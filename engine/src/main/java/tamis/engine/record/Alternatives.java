@@ -12,8 +12,7 @@ final class Alternatives {
   private Alternatives() {}
 
   static void check(ExactlyOne rule, Map<?, ?> given, String at, Faults faults) {
-    List<String> found =
-        Arrays.stream(rule.value()).filter(group -> begun(group, given)).toList();
+    List<String> found = Arrays.stream(rule.value()).filter(group -> begun(group, given)).toList();
     String allowed = "exactly one of " + String.join(", ", rule.value());
     if (found.size() != 1) {
       String was = found.isEmpty() ? "none" : String.join(" and ", found);

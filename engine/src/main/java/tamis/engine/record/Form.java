@@ -29,7 +29,8 @@ public sealed interface Form {
   }
 
   /**
-   * A value written as text, such as a mass; {@code ofNumber} is there if a bare number is read too.
+   * A value written as text, such as a mass; {@code ofNumber} is there if a bare number is read
+   * too.
    */
   record Text(Class<?> type, MethodHandle parse, @Nullable MethodHandle ofNumber) implements Form {}
 

@@ -108,7 +108,9 @@ final class Forms {
       }
       return MethodHandles.publicLookup()
           .unreflect(method)
-          .asType(MethodType.methodType(Object.class, argument == double.class ? double.class : Object.class));
+          .asType(
+              MethodType.methodType(
+                  Object.class, argument == double.class ? double.class : Object.class));
     } catch (NoSuchMethodException none) {
       return null;
     } catch (IllegalAccessException hidden) {

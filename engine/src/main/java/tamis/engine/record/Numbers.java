@@ -30,7 +30,9 @@ final class Numbers {
     if (value != Math.rint(value) || Math.abs(value) > edge) {
       throw refused(FaultCode.WRONG_TYPE, number, "a whole number");
     }
-    return type == int.class || type == Integer.class ? (Object) (int) value : (Object) (long) value;
+    return type == int.class || type == Integer.class
+        ? (Object) (int) value
+        : (Object) (long) value;
   }
 
   private static Refusal refused(FaultCode code, Number number, String allowed) {

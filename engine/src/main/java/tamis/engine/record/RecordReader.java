@@ -71,10 +71,14 @@ public record RecordReader(
     private @Nullable Object formed(
         Form form, @Nullable Component component, Object tree, String at) {
       if (form instanceof Form.Nested nested) {
-        return tree instanceof Map<?, ?> map ? object(nested.shape(), map, at) : wrong(form, tree, at);
+        return tree instanceof Map<?, ?> map
+            ? object(nested.shape(), map, at)
+            : wrong(form, tree, at);
       }
       if (form instanceof Form.Listed listed) {
-        return tree instanceof List<?> list ? list(listed, component, list, at) : wrong(form, tree, at);
+        return tree instanceof List<?> list
+            ? list(listed, component, list, at)
+            : wrong(form, tree, at);
       }
       if (form instanceof Form.Mapped mapped) {
         return tree instanceof Map<?, ?> map ? map(mapped, map, at) : wrong(form, tree, at);
@@ -91,9 +95,7 @@ public record RecordReader(
       }
       if (tree instanceof Map<?, ?> map) {
         @Nullable Object object = object(Shape.of(either.object()), map, at);
-        return object == null
-            ? null
-            : faults.gather(at, () -> Calls.of(either.ofObject(), object));
+        return object == null ? null : faults.gather(at, () -> Calls.of(either.ofObject(), object));
       }
       return wrong(either, tree, at);
     }
@@ -123,7 +125,12 @@ public record RecordReader(
       if (!isGiven || (tree == null && component.described().nullAllowed())) {
         if (component.required()) {
           String form = Words.of(component.form());
-          fault(FaultCode.MISSING, at + "/" + name, null, form, "`" + name + "` is missing: " + component.described().value());
+          fault(
+              FaultCode.MISSING,
+              at + "/" + name,
+              null,
+              form,
+              "`" + name + "` is missing: " + component.described().value());
         }
         return component.absent();
       }
@@ -150,11 +157,21 @@ public record RecordReader(
       Described described = component.described();
       int most = Math.min(described.most(), reader.limits().of(described.limit()));
       if (count > most) {
-        fault(FaultCode.TOO_MANY, at, count + " entries", "at most " + most, "has " + count + " entries, at most " + most + " are read");
+        fault(
+            FaultCode.TOO_MANY,
+            at,
+            count + " entries",
+            "at most " + most,
+            "has " + count + " entries, at most " + most + " are read");
         return false;
       }
       if (count < described.fewest()) {
-        fault(FaultCode.MISSING, at, count + " entries", "at least " + described.fewest(), "needs at least " + described.fewest() + " entries, has " + count);
+        fault(
+            FaultCode.MISSING,
+            at,
+            count + " entries",
+            "at least " + described.fewest(),
+            "needs at least " + described.fewest() + " entries, has " + count);
         return false;
       }
       return true;
@@ -166,7 +183,8 @@ public record RecordReader(
       given.forEach(
           (name, tree) -> {
             String place = at + "/" + escaped(String.valueOf(name));
-            @Nullable Object key = Scalars.read(reader, form.name(), String.valueOf(name), place, faults);
+            @Nullable Object key =
+                Scalars.read(reader, form.name(), String.valueOf(name), place, faults);
             @Nullable Object value = value(form.entry(), null, tree, place);
             if (key != null && value != null) {
               values.put(key, value);
@@ -178,23 +196,49 @@ public record RecordReader(
     private @Nullable Object bounded(Component component, Object value, Object tree, String at) {
       @Nullable String allowed = component.range().violatedBy(value);
       if (allowed != null) {
-        return fault(FaultCode.OUT_OF_BOUNDS, at, String.valueOf(tree), allowed, "`" + component.name() + "` must be " + allowed + ", was " + tree);
+        return fault(
+            FaultCode.OUT_OF_BOUNDS,
+            at,
+            String.valueOf(tree),
+            allowed,
+            "`" + component.name() + "` must be " + allowed + ", was " + tree);
       }
       if (value instanceof String text && text.length() > component.described().most()) {
         int most = component.described().most();
-        return fault(FaultCode.TOO_MANY, at, text, "at most " + most + " characters", "`" + component.name() + "` has " + text.length() + " characters, at most " + most + " are read");
+        return fault(
+            FaultCode.TOO_MANY,
+            at,
+            text,
+            "at most " + most + " characters",
+            "`"
+                + component.name()
+                + "` has "
+                + text.length()
+                + " characters, at most "
+                + most
+                + " are read");
       }
       return value;
     }
 
     private void unknown(String name, Shape shape, String at) {
       String near = Nearest.suggestion(name, shape.components().keySet());
-      fault(FaultCode.UNKNOWN_FIELD, at + "/" + escaped(name), name, shape.names(), "`" + name + "` is not known here" + near);
+      fault(
+          FaultCode.UNKNOWN_FIELD,
+          at + "/" + escaped(name),
+          name,
+          shape.names(),
+          "`" + name + "` is not known here" + near);
     }
 
     private @Nullable Object wrong(Form form, Object tree, String at) {
       String allowed = Words.of(form);
-      return fault(FaultCode.WRONG_TYPE, at, Words.given(tree), allowed, "must be " + allowed + ", was " + Words.given(tree));
+      return fault(
+          FaultCode.WRONG_TYPE,
+          at,
+          Words.given(tree),
+          allowed,
+          "must be " + allowed + ", was " + Words.given(tree));
     }
 
     private @Nullable Object fault(

@@ -10,7 +10,8 @@ import tamis.engine.fault.Faults;
 /** Reads single values. */
 final class Scalars {
   private static final Pattern COMMA_BETWEEN_DIGITS = Pattern.compile("(?<=\\d),(?=\\d)");
-  private static final Pattern NUMBER = Pattern.compile("[-+]?(\\d+\\.?\\d*|\\.\\d+)([eE][-+]?\\d{1,6})?");
+  private static final Pattern NUMBER =
+      Pattern.compile("[-+]?(\\d+\\.?\\d*|\\.\\d+)([eE][-+]?\\d{1,6})?");
 
   private Scalars() {}
 
@@ -53,8 +54,7 @@ final class Scalars {
     return wrong(form, tree, at, faults);
   }
 
-  private static @Nullable Object flag(
-      RecordReader reader, Object tree, String at, Faults faults) {
+  private static @Nullable Object flag(RecordReader reader, Object tree, String at, Faults faults) {
     if (tree instanceof Boolean) {
       return tree;
     }
@@ -73,7 +73,8 @@ final class Scalars {
       RecordReader reader, Form.Text form, Object tree, String at, Faults faults) {
     if (tree instanceof String text) {
       String plain = decimal(reader, text);
-      @Nullable Double number = form.ofNumber() != null && reader.textual() ? plainNumber(plain) : null;
+      @Nullable Double number =
+          form.ofNumber() != null && reader.textual() ? plainNumber(plain) : null;
       if (number != null && form.ofNumber() != null) {
         double value = number;
         var factory = form.ofNumber();
@@ -126,7 +127,10 @@ final class Scalars {
             at,
             given,
             allowed,
-            "must be one of " + allowed + ", was " + given
+            "must be one of "
+                + allowed
+                + ", was "
+                + given
                 + Nearest.suggestion(given, form.words().keySet())));
     return null;
   }

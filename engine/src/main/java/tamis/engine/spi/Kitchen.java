@@ -53,8 +53,8 @@ public interface Kitchen extends References {
    * The result of another calculation, whose classes the caller need not know. {@code input} holds
    * maps, lists, texts, numbers and booleans, named as in a JSON body.
    *
-   * @throws Refusal {@code unknown-calculation}, its own faults, or {@code too-deep} if calculations
-   *     call each other without end
+   * @throws Refusal {@code unknown-calculation}, its own faults, or {@code too-deep} if
+   *     calculations call each other without end
    */
   Answer<?> calculate(String name, Map<String, ?> input);
 }

@@ -28,8 +28,7 @@ public final class TableReader {
    * @param keyColumns the columns that together identify a row
    * @throws BadTable at the first bad row
    */
-  public static Table read(
-      Class<?> owner, String resource, String title, List<String> keyColumns) {
+  public static Table read(Class<?> owner, String resource, String title, List<String> keyColumns) {
     Table table = plain(owner, resource, title, keyColumns);
     for (Row row : table.rows()) {
       PROVENANCE.forEach(row::text);
@@ -57,7 +56,8 @@ public final class TableReader {
       Row row = row(name, i + 1, columns, records.get(i), keyColumns);
       @Nullable Integer earlier = lineOfKey.put(row.key(), i + 1);
       if (earlier != null) {
-        throw new BadTable(name, i + 1, keyColumns.get(0), row.key() + " stands in line " + earlier + " too");
+        throw new BadTable(
+            name, i + 1, keyColumns.get(0), row.key() + " stands in line " + earlier + " too");
       }
       rows.add(row);
     }
@@ -68,7 +68,10 @@ public final class TableReader {
       String table, int line, List<String> columns, List<String> fields, List<String> keyColumns) {
     if (fields.size() != columns.size()) {
       throw new BadTable(
-          table, line, columns.get(0), fields.size() + " fields under " + columns.size() + " columns");
+          table,
+          line,
+          columns.get(0),
+          fields.size() + " fields under " + columns.size() + " columns");
     }
     Map<String, String> cells = new LinkedHashMap<>();
     for (int i = 0; i < columns.size(); i++) {
