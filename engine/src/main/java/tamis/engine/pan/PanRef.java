@@ -1,6 +1,8 @@
 package tamis.engine.pan;
 
 import org.jspecify.annotations.Nullable;
+import tamis.engine.fault.FaultCode;
+import tamis.engine.fault.Refusal;
 import tamis.engine.record.Reference;
 import tamis.engine.record.TextOrObject;
 
@@ -12,6 +14,12 @@ import tamis.engine.record.TextOrObject;
  */
 public record PanRef(@Nullable String id, @Nullable Pan object)
     implements TextOrObject<Pan>, Reference {
+  public PanRef {
+    if ((id == null) == (object == null)) {
+      throw Refusal.of(
+          FaultCode.EXACTLY_ONE, "a pan is named by its id or described, one of the two");
+    }
+  }
 
   public static PanRef parse(String text) {
     return new PanRef(text.strip(), null);
