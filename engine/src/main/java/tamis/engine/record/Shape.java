@@ -71,7 +71,8 @@ public final class Shape {
    */
   Record make(@Nullable Object[] values) {
     try {
-      return (Record) constructor.invokeExact(values);
+      Object made = (Object) constructor.invokeExact(values);
+      return (Record) made;
     } catch (RuntimeException | Error thrown) {
       throw thrown;
     } catch (Throwable impossible) {
