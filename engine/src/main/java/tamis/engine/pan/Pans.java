@@ -72,10 +72,11 @@ public final class Pans {
    */
   public Spread millilitres(PanRef ref) {
     Double geometric = geometricMillilitres(ref);
-    Double stated = statedMillilitres(ref);
-    if (stated == null) {
+    Volume capacity = described(ref).capacity();
+    if (capacity == null) {
       return Spread.exactly(Objects.requireNonNull(geometric)); // Pan has one of the two
     }
+    double stated = capacity.millilitres();
     return geometric == null || ref.id() == null
         ? Spread.exactly(stated)
         : new Spread(Math.min(stated, geometric), stated, Math.max(stated, geometric));
@@ -129,11 +130,6 @@ public final class Pans {
     }
     Pan pan = described(ref);
     return pan.height() == null ? null : pan.height().centimetres();
-  }
-
-  private @Nullable Double statedMillilitres(PanRef ref) {
-    Volume capacity = described(ref).capacity();
-    return capacity == null ? null : capacity.millilitres();
   }
 
   private Pan described(PanRef ref) {
