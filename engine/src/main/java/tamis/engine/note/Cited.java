@@ -2,6 +2,7 @@ package tamis.engine.note;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tamis.engine.record.Described;
 
 /**
  * A fact that an answer rests on.
@@ -14,12 +15,12 @@ import org.jspecify.annotations.Nullable;
  * @param pointers parts of the result that rest on it (JSON Pointers)
  */
 public record Cited(
-    String table,
-    String row,
-    String source,
-    @Nullable String locator,
-    @Nullable String basis,
-    List<String> pointers) {
+    @Described(value = "Name of the table", example = "densities") String table,
+    @Described(value = "Key of the row", example = "all-purpose-flour/as-measured") String row,
+    @Described(value = "Key of the source", example = "usda-sr") String source,
+    @Described("Page, table or record within the source") @Nullable String locator,
+    @Described(value = "How the fact was found", example = "measured") @Nullable String basis,
+    @Described("Parts of the result that rest on it (JSON Pointers)") List<String> pointers) {
   public Cited {
     pointers = List.copyOf(pointers);
   }

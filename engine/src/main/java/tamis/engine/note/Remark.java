@@ -1,5 +1,7 @@
 package tamis.engine.note;
 
+import tamis.engine.record.Described;
+
 /**
  * What the baker should know although the answer stands.
  *
@@ -8,7 +10,14 @@ package tamis.engine.note;
  * @param message a sentence for a person
  * @param pointer the part of the input it is about (JSON Pointer), or empty
  */
-public record Remark(Kind kind, String code, String message, String pointer) {
+public record Remark(
+    @Described("How weighty it is") Kind kind,
+    @Described(value = "Lower-case words with hyphens, for programs", example = "measure-assumed")
+        String code,
+    @Described(value = "A sentence for a person", example = "a cup is taken as the US cup")
+        String message,
+    @Described(value = "The part of the input it is about (JSON Pointer)", example = "/quantity")
+        String pointer) {
   /** How weighty a remark is. */
   public enum Kind {
     /** Something to know. */
