@@ -122,6 +122,15 @@ public record Quantity(String text, Kind kind, double low, double high, String u
     return Units.standard().dimension(unit);
   }
 
+  /** The same unit, so many times. The text is made anew. */
+  public Quantity times(double factor) {
+    if (!isMeasured() || factor == 1) {
+      return this;
+    }
+    String number = Bounds.plain(low * factor) + (isRange() ? "-" + Bounds.plain(high * factor) : "");
+    return new Quantity(number + " " + unit, kind, low * factor, high * factor, unit);
+  }
+
   @Override
   public String toString() {
     return text;

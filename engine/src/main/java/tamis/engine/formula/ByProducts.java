@@ -1,0 +1,62 @@
+package tamis.engine.formula;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import tamis.engine.formula.Batch.BillRow;
+import tamis.engine.formula.Batch.ByProduct;
+import tamis.engine.ingredient.IngredientTables;
+import tamis.engine.table.Row;
+
+/**
+ * What is left over of eggs and fruit used in part. As many wholes are opened as the part that is
+ * used most asks for; what the others do not use is left.
+ */
+final class ByProducts {
+  /** Below this nothing is worth keeping; it only stands for rounding in the division. */
+  private static final double NOTHING_GRAMS = 1e-6;
+
+  private ByProducts() {}
+
+  static List<ByProduct> of(List<BillRow> bill) {
+    Map<String, Double> used = new HashMap<>();
+    bill.forEach(row -> used.merge(row.ingredient().id(), row.grams().typical(), Double::sum));
+    List<ByProduct> left = new ArrayList<>();
+    partsByWhole().forEach((whole, parts) -> left.addAll(left(whole, parts, used)));
+    return left;
+  }
+
+  private static List<ByProduct> left(
+      String whole, Map<String, Double> gramsOfPart, Map<String, Double> used) {
+    double opened = 0;
+    for (Map.Entry<String, Double> part : gramsOfPart.entrySet()) {
+      opened = Math.max(opened, used.getOrDefault(part.getKey(), 0.0) / part.getValue());
+    }
+    List<ByProduct> left = new ArrayList<>();
+    for (Map.Entry<String, Double> part : gramsOfPart.entrySet()) {
+      double grams = opened * part.getValue() - used.getOrDefault(part.getKey(), 0.0);
+      if (grams > NOTHING_GRAMS) {
+        left.add(new ByProduct(part.getKey(), grams, whole));
+      }
+    }
+    return left;
+  }
+
+  /** For each whole the grams of each of its parts. */
+  private static Map<String, Map<String, Double>> partsByWhole() {
+    Map<String, Map<String, Double>> wholes = new LinkedHashMap<>();
+    for (Row row : IngredientTables.BY_PRODUCTS.rows()) {
+      Map<String, Double> parts =
+          wholes.computeIfAbsent(row.text("whole"), whole -> new LinkedHashMap<>());
+      parts.put(row.text("used"), row.number("used_g_per_whole"));
+      @Nullable Double left = row.numberOrNull("left_g_per_whole");
+      if (left != null) {
+        parts.putIfAbsent(row.text("left"), left);
+      }
+    }
+    return wholes;
+  }
+}

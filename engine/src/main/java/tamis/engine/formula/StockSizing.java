@@ -1,0 +1,112 @@
+package tamis.engine.formula;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import tamis.engine.fault.FaultCode;
+import tamis.engine.fault.Faults;
+import tamis.engine.fault.Refusal;
+import tamis.engine.ingredient.Ingredient;
+import tamis.engine.ingredient.Weighing;
+import tamis.engine.note.Notes;
+import tamis.engine.quantity.Dimension;
+import tamis.engine.quantity.Quantity;
+import tamis.engine.quantity.Unit;
+
+/**
+ * The largest batch that what is on hand allows. A finished part on hand is used and not made anew,
+ * so its own ingredients are not asked for; what is not named is taken to be there.
+ */
+final class StockSizing {
+  private final Larder larder;
+  private final Draft draft;
+  private final Notes notes;
+
+  StockSizing(Larder larder, Draft draft, Notes notes) {
+    this.larder = larder;
+    this.draft = draft;
+    this.notes = notes;
+  }
+
+  Sizing.Size size(List<StockItem> stock) {
+    Map<String, Double> onHand = onHand(stock);
+    Map<String, Double> needed = new HashMap<>();
+    need(draft, 1, onHand, needed);
+    double factor = Double.POSITIVE_INFINITY;
+    @Nullable String limitedBy = null;
+    for (Map.Entry<String, Double> item : onHand.entrySet()) {
+      double need = needed.getOrDefault(item.getKey(), 0.0);
+      String name = item.getKey().substring(item.getKey().indexOf(' ') + 1);
+      if (need <= 0) {
+        notes.remark("not-needed", "/to/stock", "`" + name + "` is on hand but not needed");
+      } else if (item.getValue() / need < factor) {
+        factor = item.getValue() / need;
+        limitedBy = name;
+      }
+    }
+    if (limitedBy == null) {
+      throw Refusal.of(FaultCode.NO_SIZE, "/to/stock", "nothing of what is on hand is needed for `" + draft.formula().name() + "`");
+    }
+    if (factor <= 0) {
+      throw Refusal.of(FaultCode.IMPOSSIBLE, "/to/stock", "nothing can be made: there is no `" + limitedBy + "`");
+    }
+    return new Sizing.Size(factor, limitedBy);
+  }
+
+  /** Grams on hand by {@code ingredient id} or {@code formula id}. */
+  private Map<String, Double> onHand(List<StockItem> stock) {
+    Faults faults = new Faults();
+    Map<String, Double> onHand = new LinkedHashMap<>();
+    for (int i = 0; i < stock.size(); i++) {
+      StockItem item = stock.get(i);
+      String at = "/to/stock/" + i;
+      faults.gather(at, () -> onHand.merge(key(item), grams(item, at), Double::sum));
+    }
+    faults.refuseIfAny();
+    return onHand;
+  }
+
+  private String key(StockItem item) {
+    return item.ingredient() != null
+        ? "ingredient " + larder.ingredient(item.ingredient()).id()
+        : "formula " + Objects.requireNonNull(item.formula()).id();
+  }
+
+  private double grams(StockItem item, String at) {
+    Quantity quantity = item.quantity();
+    Weighing weighing = new Weighing(draft.formula().measures(), at + "/quantity", "/factor", notes);
+    if (item.ingredient() != null) {
+      Ingredient ingredient = larder.ingredient(item.ingredient());
+      try {
+        return weighing.grams(quantity, ingredient, null).typical();
+      } catch (Refusal refusal) {
+        throw refusal.under("/quantity");
+      }
+    }
+    Unit unit = weighing.unit(quantity.unit());
+    if (!quantity.isMeasured() || unit.dimension() != Dimension.MASS) {
+      throw Refusal.of(FaultCode.WRONG_DIMENSION, "/quantity", "a finished part on hand is given by its mass, was " + quantity.text());
+    }
+    return quantity.amount() * unit.factor();
+  }
+
+  private static void need(
+      Draft draft, double factor, Map<String, Double> onHand, Map<String, Double> needed) {
+    for (Draft.DraftLine line : draft.lines()) {
+      double grams = line.grams().typical() * factor;
+      if (line.ingredient() != null) {
+        needed.merge("ingredient " + line.ingredient().id(), grams, Double::sum);
+      } else if (line.part() != null) {
+        String key = "formula " + line.part().formula().id();
+        if (onHand.containsKey(key)) {
+          needed.merge(key, grams, Double::sum);
+        } else {
+          need(line.part(), grams / line.part().finished().typical(), onHand, needed);
+        }
+      }
+    }
+  }
+}

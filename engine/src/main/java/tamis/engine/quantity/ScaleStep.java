@@ -1,0 +1,49 @@
+package tamis.engine.quantity;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/**
+ * Rounds a mass to what a scale shows: under 10 g to 0.1 g, to 1 kg to 1 g, to 10 kg to 5 g, above
+ * to 10 g (common practice, no source).
+ */
+public final class ScaleStep {
+  private ScaleStep() {}
+
+  /** The usual step for a mass, in grams. */
+  public static double usual(double grams) {
+    if (grams < 10) {
+      return 0.1;
+    }
+    if (grams < 1_000) {
+      return 1;
+    }
+    return grams < 10_000 ? 5 : 10;
+  }
+
+  /** The nearest multiple of a step; halves go up. */
+  public static double round(double grams, double step) {
+    BigDecimal size = BigDecimal.valueOf(step);
+    return BigDecimal.valueOf(grams)
+        .divide(size, 0, RoundingMode.HALF_UP)
+        .multiply(size)
+        .doubleValue();
+  }
+
+  /** The mass as a scale shows it: {@code 2.5 g}, {@code 340 g}, {@code 1.255 kg}. */
+  public static String shown(double grams) {
+    return shown(grams, "g", "kg");
+  }
+
+  /** A volume with the same steps: {@code 340 ml}, {@code 1.255 l}. */
+  public static String shownVolume(double millilitres) {
+    return shown(millilitres, "ml", "l");
+  }
+
+  private static String shown(double amount, String small, String large) {
+    BigDecimal rounded = BigDecimal.valueOf(round(amount, usual(amount)));
+    return rounded.compareTo(BigDecimal.valueOf(1_000)) < 0
+        ? rounded.stripTrailingZeros().toPlainString() + " " + small
+        : rounded.movePointLeft(3).stripTrailingZeros().toPlainString() + " " + large;
+  }
+}

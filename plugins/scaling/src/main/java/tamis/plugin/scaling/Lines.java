@@ -1,0 +1,119 @@
+package tamis.plugin.scaling;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import tamis.engine.fault.Bounds;
+import tamis.engine.formula.Batch;
+import tamis.engine.formula.Batch.BatchLine;
+import tamis.engine.note.Notes;
+import tamis.engine.quantity.Dimension;
+import tamis.engine.quantity.Quantity;
+import tamis.engine.quantity.ScaleStep;
+import tamis.engine.quantity.Shown;
+import tamis.engine.quantity.Spread;
+
+/** Writes the lines of a batch as they are weighed. */
+final class Lines {
+  private static final double USUAL_DEVIATION = 2;
+  private static final double SENSITIVE_DEVIATION = 5;
+
+  private final Rounding rounding;
+  private final @Nullable Shown units;
+  private final @Nullable AltitudeChange altitude;
+  private final Notes notes;
+
+  Lines(
+      Rounding rounding,
+      @Nullable Shown units,
+      @Nullable AltitudeChange altitude,
+      Notes notes) {
+    this.rounding = rounding;
+    this.units = units;
+    this.altitude = altitude;
+    this.notes = notes;
+  }
+
+  List<ScaledLine> of(Batch batch) {
+    List<ScaledLine> lines = new ArrayList<>();
+    for (BatchLine line : batch.lines()) {
+      lines.add(line(line, "/lines/" + lines.size() + "/grams"));
+    }
+    return lines;
+  }
+
+  /** Grams that the altitude adds to what stays of the batch. */
+  double changeOfMass(Batch batch) {
+    if (altitude == null) {
+      return 0;
+    }
+    double change = 0;
+    for (BatchLine line : batch.lines()) {
+      @Nullable Double percent = altitude.percent(line.ingredient(), "");
+      change += percent == null ? 0 : line.grams().typical() * line.remains() * percent / 100;
+    }
+    return change;
+  }
+
+  static double rounded(double grams, Rounding rounding) {
+    double step = rounding.step() == null ? ScaleStep.usual(grams) : rounding.step().grams();
+    return ScaleStep.round(grams, step);
+  }
+
+  private ScaledLine line(BatchLine line, String pointer) {
+    @Nullable Double change = altitude == null ? null : altitude.percent(line.ingredient(), pointer);
+    Spread grams = change == null ? line.grams() : line.grams().times(1 + change / 100);
+    double rounded = rounded(grams.typical(), rounding);
+    double deviation = grams.typical() == 0 ? 0 : (rounded / grams.typical() - 1) * 100;
+    remark(line, deviation);
+    return new ScaledLine(
+        line.path(),
+        line.ingredient().id(),
+        line.ingredient().title("en"),
+        line.line().stage(),
+        line.line().state(),
+        grams.typical(),
+        grams.low(),
+        grams.high(),
+        rounded,
+        deviation,
+        line.isAsNeeded() ? "as needed" : Scaling.shown(grams.typical(), units),
+        counted(line.quantity()),
+        line.remains() == 1 ? null : line.remains(),
+        change,
+        line.isAsNeeded() ? true : null);
+  }
+
+  private void remark(BatchLine line, double deviation) {
+    double allowed = line.ingredient().isSensitive() ? SENSITIVE_DEVIATION : USUAL_DEVIATION;
+    if (Math.abs(deviation) > allowed) {
+      notes.remark(
+          "rounding-deviation",
+          "/formula" + line.path(),
+          String.format(
+              Locale.ROOT,
+              "rounded to the scale's step, `%s` is %.1f %% off; weigh finer or make more",
+              line.ingredient().id(),
+              deviation));
+    }
+  }
+
+  /** Eggs, sticks and spoons as a baker counts them, to a quarter. */
+  private static @Nullable String counted(@Nullable Quantity quantity) {
+    if (quantity == null) {
+      return null;
+    }
+    Dimension dimension = quantity.dimension();
+    if (dimension == Dimension.MASS) {
+      return null;
+    }
+    return ScaleStep.round(quantity.amount(), 0.25) > 0
+        ? number(ScaleStep.round(quantity.amount(), 0.25)) + " " + quantity.unit()
+        : number(ScaleStep.round(quantity.amount(), 0.01)) + " " + quantity.unit();
+  }
+
+  private static String number(double amount) {
+    return Bounds.plain(amount);
+  }
+}
