@@ -17,7 +17,12 @@ import tamis.engine.quantity.Spread;
  * @param mass what stays at mixing, after {@code remains}
  */
 record Draft(
-    Formula formula, List<DraftLine> lines, boolean free, double flour, Spread weighed, Spread mass) {
+    Formula formula,
+    List<DraftLine> lines,
+    boolean free,
+    double flour,
+    Spread weighed,
+    Spread mass) {
 
   /**
    * @param index of the line in the document

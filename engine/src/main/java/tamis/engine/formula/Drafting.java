@@ -93,7 +93,8 @@ final class Drafting {
       circle = circle.subList(circle.indexOf(id), circle.size());
       String way = String.join(" → ", circle) + " → " + id;
       throw new Refusal(
-          new Fault(FaultCode.CYCLE, at, id, null, "formulas contain each other in a circle: " + way));
+          new Fault(
+              FaultCode.CYCLE, at, id, null, "formulas contain each other in a circle: " + way));
     }
     if (path.size() > limits.depth()) {
       throw Refusal.of(
@@ -107,9 +108,15 @@ final class Drafting {
         refusal.faults().stream()
             .map(
                 f -> {
-                  String place = f.pointer().startsWith("/") && f.code() != FaultCode.CYCLE ? " at " + f.pointer() : "";
+                  String place =
+                      f.pointer().startsWith("/") && f.code() != FaultCode.CYCLE
+                          ? " at " + f.pointer()
+                          : "";
                   boolean told = f.code() == FaultCode.CYCLE || f.code() == FaultCode.TOO_DEEP;
-                  String message = told ? f.message() : f.message() + " (in formula `" + name + "`" + place + ")";
+                  String message =
+                      told
+                          ? f.message()
+                          : f.message() + " (in formula `" + name + "`" + place + ")";
                   return new Fault(f.code(), at, f.given(), f.allowed(), message);
                 })
             .toList());
@@ -123,8 +130,7 @@ final class Drafting {
       int index = i;
       String place = at + Formula.linePointer(i);
       Line line = formula.lines().get(i);
-      @Nullable Open read =
-          faults.gather("", () -> open(formula, line, index, flours, place));
+      @Nullable Open read = faults.gather("", () -> open(formula, line, index, flours, place));
       if (read != null) {
         open.add(read);
       }
@@ -173,7 +179,8 @@ final class Drafting {
     Ingredient ingredient = under(at + "/ingredient", () -> larder.ingredient(reference));
     Spread fixed =
         line.quantity().isMeasured()
-            ? under(at + "/quantity", () -> weighing.grams(line.quantity(), ingredient, line.state()))
+            ? under(
+                at + "/quantity", () -> weighing.grams(line.quantity(), ingredient, line.state()))
             : Spread.zero();
     remarks.addAll(notes.remarks());
     double share = ingredient.isFlour() || flours.contains(ingredient.id()) ? 1 : 0;
@@ -190,14 +197,26 @@ final class Drafting {
     Yield yield = part.formula().yieldOrNothing();
     if (unit.dimension() == Dimension.VOLUME) {
       if (yield.density() == null) {
-        throw Refusal.of(FaultCode.NO_DENSITY, place, "`" + line.name() + "` says no density of its yield, so a volume of it cannot be weighed; give a mass");
+        throw Refusal.of(
+            FaultCode.NO_DENSITY,
+            place,
+            "`"
+                + line.name()
+                + "` says no density of its yield, so a volume of it cannot be weighed; give a mass");
       }
       return Spread.exactly(amount * unit.factor() * yield.density().gramsPerMillilitre());
     }
     if (unit.symbol().equals("batch") && !part.free()) {
       return part.finished().times(amount);
     }
-    throw Refusal.of(FaultCode.NO_PIECE_MASS, place, "a " + unit.symbol() + " of `" + line.name() + "` has no mass; give a mass, a volume or a percentage");
+    throw Refusal.of(
+        FaultCode.NO_PIECE_MASS,
+        place,
+        "a "
+            + unit.symbol()
+            + " of `"
+            + line.name()
+            + "` has no mass; give a mass, a volume or a percentage");
   }
 
   /** Solves flour = fixed flour + flour in percent lines, which itself depends on the flour. */
@@ -221,13 +240,27 @@ final class Drafting {
     Spread weighed = Spread.zero();
     Spread mass = Spread.zero();
     for (Open line : open) {
-      Spread grams = line.line().quantity().isPercent() ? Spread.exactly(line.perFlour() * flour) : line.fixed();
-      lines.add(new Draft.DraftLine(line.index(), line.line(), line.ingredient(), line.part(), grams, line.ingredient() != null && line.flourShare() == 1, line.sources()));
+      Spread grams =
+          line.line().quantity().isPercent()
+              ? Spread.exactly(line.perFlour() * flour)
+              : line.fixed();
+      lines.add(
+          new Draft.DraftLine(
+              line.index(),
+              line.line(),
+              line.ingredient(),
+              line.part(),
+              grams,
+              line.ingredient() != null && line.flourShare() == 1,
+              line.sources()));
       weighed = weighed.plus(grams);
       mass = mass.plus(grams.times(line.line().remaining()));
     }
     if (mass.typical() <= 0) {
-      throw Refusal.of(FaultCode.NO_SIZE, at + "/lines", "`" + formula.name() + "` weighs nothing: no line has a mass that stays in it");
+      throw Refusal.of(
+          FaultCode.NO_SIZE,
+          at + "/lines",
+          "`" + formula.name() + "` weighs nothing: no line has a mass that stays in it");
     }
     return sized(new Draft(formula, List.copyOf(lines), free, flour, weighed, mass), at);
   }
@@ -235,12 +268,20 @@ final class Drafting {
   private static double flour(double fixed, double perFlour, boolean free, String at) {
     if (free) {
       if (Math.abs(perFlour - 1) > ALL_FLOUR_TOLERANCE) {
-        throw Refusal.of(FaultCode.NO_FLOUR, at + "/lines", "in a formula wholly in percent all flours together are 100 %, here they are " + Bounds.plain(Math.rint(perFlour * 1e8) / 1e6) + " %");
+        throw Refusal.of(
+            FaultCode.NO_FLOUR,
+            at + "/lines",
+            "in a formula wholly in percent all flours together are 100 %, here they are "
+                + Bounds.plain(Math.rint(perFlour * 1e8) / 1e6)
+                + " %");
       }
       return FREE_FLOUR_GRAMS;
     }
     if (fixed <= 0 || perFlour >= 1) {
-      throw Refusal.of(FaultCode.NO_FLOUR, at + "/lines", "percent is of the total flour, and no flour line has a weight that fixes it");
+      throw Refusal.of(
+          FaultCode.NO_FLOUR,
+          at + "/lines",
+          "percent is of the total flour, and no flour line has a weight that fixes it");
     }
     return fixed / (1 - perFlour);
   }
@@ -250,16 +291,34 @@ final class Drafting {
     Yield yield = draft.formula().yieldOrNothing();
     if (!draft.free() || yield.pieces() == null || yield.pieceMass() == null) {
       if (draft.free() && yield.mass() != null) {
-        throw Refusal.of(FaultCode.INCONSISTENT, at + "/yield/mass", "a formula wholly in percent has no measured mass");
+        throw Refusal.of(
+            FaultCode.INCONSISTENT,
+            at + "/yield/mass",
+            "a formula wholly in percent has no measured mass");
       }
       return draft;
     }
     double factor = yield.pieces() * yield.pieceMass().grams() / draft.madeUp().typical();
     List<Draft.DraftLine> lines =
         draft.lines().stream()
-            .map(l -> new Draft.DraftLine(l.index(), l.line(), l.ingredient(), l.part(), l.grams().times(factor), l.flour(), l.sources()))
+            .map(
+                l ->
+                    new Draft.DraftLine(
+                        l.index(),
+                        l.line(),
+                        l.ingredient(),
+                        l.part(),
+                        l.grams().times(factor),
+                        l.flour(),
+                        l.sources()))
             .toList();
-    return new Draft(draft.formula(), lines, false, draft.flour() * factor, draft.weighed().times(factor), draft.mass().times(factor));
+    return new Draft(
+        draft.formula(),
+        lines,
+        false,
+        draft.flour() * factor,
+        draft.weighed().times(factor),
+        draft.mass().times(factor));
   }
 
   private static <T> T under(String at, Supplier<T> step) {

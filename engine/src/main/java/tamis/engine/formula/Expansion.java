@@ -36,8 +36,7 @@ public final class Expansion {
    *
    * @throws Refusal with all faults of all parts
    */
-  public static Batch expand(
-      Larder larder, Limits limits, FormulaRef reference, @Nullable To to) {
+  public static Batch expand(Larder larder, Limits limits, FormulaRef reference, @Nullable To to) {
     Drafting drafting = new Drafting(larder, limits);
     Draft draft = drafting.draft(reference, "/formula");
     Expansion expansion = new Expansion(limits);
@@ -99,11 +98,7 @@ public final class Expansion {
   }
 
   private BatchLine add(
-      Draft.DraftLine line,
-      Ingredient ingredient,
-      String at,
-      double factor,
-      double stays) {
+      Draft.DraftLine line, Ingredient ingredient, String at, double factor, double stays) {
     if (lines.size() >= limits.expandedLines()) {
       throw Refusal.of(
           FaultCode.TOO_MANY,

@@ -28,21 +28,39 @@ final class LineSizing {
       Ingredient ingredient = larder.ingredient(fixed.ingredient());
       double written = total(draft, ingredient.id(), 1);
       if (written <= 0) {
-        throw refused(FaultCode.UNKNOWN_INGREDIENT, at + "/ingredient", ingredient.id(), "`" + ingredient.id() + "` is in no line of `" + draft.formula().name() + "` with a quantity");
+        throw refused(
+            FaultCode.UNKNOWN_INGREDIENT,
+            at + "/ingredient",
+            ingredient.id(),
+            "`"
+                + ingredient.id()
+                + "` is in no line of `"
+                + draft.formula().name()
+                + "` with a quantity");
       }
       return grams(fixed, ingredient, null) / written;
     }
     String path = String.valueOf(fixed.path());
     @Nullable Found found = find(draft, path, "", 1);
     if (found == null) {
-      throw refused(FaultCode.NO_SUCH_VALUE, at + "/path", path, "no line at `" + path + "`; a path is written /lines/3 or, within a part, /lines/3/lines/0");
+      throw refused(
+          FaultCode.NO_SUCH_VALUE,
+          at + "/path",
+          path,
+          "no line at `"
+              + path
+              + "`; a path is written /lines/3 or, within a part, /lines/3/lines/0");
     }
     double written = found.line().grams().typical() * found.factor();
     if (written <= 0) {
-      throw refused(FaultCode.NO_SIZE, at + "/path", path, "the line at `" + path + "` weighs nothing");
+      throw refused(
+          FaultCode.NO_SIZE, at + "/path", path, "the line at `" + path + "` weighs nothing");
     }
     @Nullable Ingredient ingredient = found.line().ingredient();
-    double wanted = ingredient == null ? massOnly(fixed) : grams(fixed, ingredient, found.line().line().state());
+    double wanted =
+        ingredient == null
+            ? massOnly(fixed)
+            : grams(fixed, ingredient, found.line().line().state());
     return wanted / written;
   }
 
@@ -57,10 +75,15 @@ final class LineSizing {
   }
 
   private double massOnly(FixedLine fixed) {
-    Weighing weighing = new Weighing(draft.formula().measures(), "/to/line/quantity", "/factor", notes);
+    Weighing weighing =
+        new Weighing(draft.formula().measures(), "/to/line/quantity", "/factor", notes);
     Unit unit = weighing.unit(fixed.quantity().unit());
     if (!fixed.quantity().isMeasured() || unit.dimension() != Dimension.MASS) {
-      throw refused(FaultCode.WRONG_DIMENSION, "/to/line/quantity", fixed.quantity().text(), "a part is fixed by its mass");
+      throw refused(
+          FaultCode.WRONG_DIMENSION,
+          "/to/line/quantity",
+          fixed.quantity().text(),
+          "a part is fixed by its mass");
     }
     return positive(fixed.quantity().amount() * unit.factor(), fixed);
   }
@@ -69,7 +92,11 @@ final class LineSizing {
     if (grams > 0) {
       return grams;
     }
-    throw refused(FaultCode.OUT_OF_BOUNDS, "/to/line/quantity", fixed.quantity().text(), "must be more than 0");
+    throw refused(
+        FaultCode.OUT_OF_BOUNDS,
+        "/to/line/quantity",
+        fixed.quantity().text(),
+        "must be more than 0");
   }
 
   /** Grams of an ingredient in one time the draft, over all parts. */

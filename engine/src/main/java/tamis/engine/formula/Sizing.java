@@ -26,7 +26,8 @@ final class Sizing {
   Size size(@Nullable To to) {
     if (to == null) {
       if (draft.free()) {
-        throw noSize("", "is wholly in percent and has no size of its own; say in `to` how much to make");
+        throw noSize(
+            "", "is wholly in percent and has no size of its own; say in `to` how much to make");
       }
       return new Size(1, null);
     }
@@ -35,7 +36,10 @@ final class Sizing {
     }
     double factor = factor(to);
     if (!(factor > 0 && factor <= 1e12)) {
-      throw Refusal.of(FaultCode.OUT_OF_BOUNDS, "/to", "this asks for " + factor + " times the formula; more than 0 and at most 1e12 is made");
+      throw Refusal.of(
+          FaultCode.OUT_OF_BOUNDS,
+          "/to",
+          "this asks for " + factor + " times the formula; more than 0 and at most 1e12 is made");
     }
     return new Size(factor, null);
   }
@@ -60,7 +64,10 @@ final class Sizing {
     }
     if (to.flour() != null) {
       if (draft.flour() <= 0) {
-        throw Refusal.of(FaultCode.NO_FLOUR, "/to/flour", "`" + draft.formula().name() + "` has no flour to size it by");
+        throw Refusal.of(
+            FaultCode.NO_FLOUR,
+            "/to/flour",
+            "`" + draft.formula().name() + "` has no flour to size it by");
       }
       return to.flour().grams() / draft.flour();
     }
@@ -77,7 +84,11 @@ final class Sizing {
 
   private double refuseFree(String pointer, String what) {
     if (draft.free()) {
-      throw noSize(pointer, "is wholly in percent and has no size that " + what + " could multiply; give a mass, flour or pieces");
+      throw noSize(
+          pointer,
+          "is wholly in percent and has no size that "
+              + what
+              + " could multiply; give a mass, flour or pieces");
     }
     return 1;
   }
@@ -103,19 +114,30 @@ final class Sizing {
     double volume = Pans.standard().millilitres(pan.pan()).typical();
     if (!yield.pans().isEmpty() && !draft.free()) {
       if (pan.fill() != null) {
-        notes.remark("fill-not-used", at + "/fill", "the formula says which pans it fills, so the batch follows their volume, not the fill");
+        notes.remark(
+            "fill-not-used",
+            at + "/fill",
+            "the formula says which pans it fills, so the batch follows their volume, not the fill");
       }
-      double own = yield.pans().stream().mapToDouble(p -> Pans.standard().millilitres(p.pan()).typical() * p.number()).sum();
+      double own =
+          yield.pans().stream()
+              .mapToDouble(p -> Pans.standard().millilitres(p.pan()).typical() * p.number())
+              .sum();
       return volume / own;
     }
     if (pan.fill() != null && yield.batterDensity() != null) {
       double grams = volume * pan.fill().value() * yield.batterDensity().gramsPerMillilitre();
       return grams / draft.madeUp().typical();
     }
-    throw noSize("", "cannot be sized by this pan: give the mass for one pan, or say in `yield.pans` which pans the formula fills, or give `fill` together with `yield.batterDensity`");
+    throw noSize(
+        "",
+        "cannot be sized by this pan: give the mass for one pan, or say in `yield.pans` which pans the formula fills, or give `fill` together with `yield.batterDensity`");
   }
 
   private Refusal noSize(String pointer, String why) {
-    return Refusal.of(FaultCode.NO_SIZE, pointer.isEmpty() ? "" : pointer, "`" + draft.formula().name() + "` " + why);
+    return Refusal.of(
+        FaultCode.NO_SIZE,
+        pointer.isEmpty() ? "" : pointer,
+        "`" + draft.formula().name() + "` " + why);
   }
 }

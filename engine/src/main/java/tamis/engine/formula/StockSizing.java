@@ -48,10 +48,16 @@ final class StockSizing {
       }
     }
     if (limitedBy == null) {
-      throw Refusal.of(FaultCode.NO_SIZE, "/to/stock", "nothing of what is on hand is needed for `" + draft.formula().name() + "`");
+      throw Refusal.of(
+          FaultCode.NO_SIZE,
+          "/to/stock",
+          "nothing of what is on hand is needed for `" + draft.formula().name() + "`");
     }
     if (factor <= 0) {
-      throw Refusal.of(FaultCode.IMPOSSIBLE, "/to/stock", "nothing can be made: there is no `" + limitedBy + "`");
+      throw Refusal.of(
+          FaultCode.IMPOSSIBLE,
+          "/to/stock",
+          "nothing can be made: there is no `" + limitedBy + "`");
     }
     return new Sizing.Size(factor, limitedBy);
   }
@@ -77,7 +83,8 @@ final class StockSizing {
 
   private double grams(StockItem item, String at) {
     Quantity quantity = item.quantity();
-    Weighing weighing = new Weighing(draft.formula().measures(), at + "/quantity", "/factor", notes);
+    Weighing weighing =
+        new Weighing(draft.formula().measures(), at + "/quantity", "/factor", notes);
     if (item.ingredient() != null) {
       Ingredient ingredient = larder.ingredient(item.ingredient());
       try {
@@ -88,7 +95,10 @@ final class StockSizing {
     }
     Unit unit = weighing.unit(quantity.unit());
     if (!quantity.isMeasured() || unit.dimension() != Dimension.MASS) {
-      throw Refusal.of(FaultCode.WRONG_DIMENSION, "/quantity", "a finished part on hand is given by its mass, was " + quantity.text());
+      throw Refusal.of(
+          FaultCode.WRONG_DIMENSION,
+          "/quantity",
+          "a finished part on hand is given by its mass, was " + quantity.text());
     }
     return quantity.amount() * unit.factor();
   }

@@ -35,13 +35,16 @@ public final class ReferenceIngredients {
     Map<String, List<Row>> windows = grouped(IngredientTables.WINDOWS);
     for (Row row : IngredientTables.INGREDIENTS.rows()) {
       String id = row.text("ingredient");
-      List<PieceMass> masses = pieces.getOrDefault(id, List.of()).stream().map(ReferenceIngredients::piece).toList();
+      List<PieceMass> masses =
+          pieces.getOrDefault(id, List.of()).stream().map(ReferenceIngredients::piece).toList();
       byId.put(
           id,
           new Ingredient(
               id,
               names(row, names.getOrDefault(id, List.of())),
-              densities.getOrDefault(id, List.of()).stream().map(ReferenceIngredients::density).toList(),
+              densities.getOrDefault(id, List.of()).stream()
+                  .map(ReferenceIngredients::density)
+                  .toList(),
               each(masses),
               masses,
               composition(row),
@@ -51,7 +54,9 @@ public final class ReferenceIngredients {
               row.yes("flour"),
               row.yes("sensitive"),
               row.text("kind"),
-              windows.getOrDefault(id, List.of()).stream().map(ReferenceIngredients::window).toList(),
+              windows.getOrDefault(id, List.of()).stream()
+                  .map(ReferenceIngredients::window)
+                  .toList(),
               null,
               row.source() + ", " + row.text("locator")));
     }
@@ -103,7 +108,8 @@ public final class ReferenceIngredients {
     for (Map.Entry<String, List<Row>> group : grouped.entrySet()) {
       if (IngredientTables.INGREDIENTS.row(group.getKey()) == null) {
         Row row = group.getValue().get(0);
-        throw new BadTable(table.name(), row.line(), "ingredient", group.getKey() + " is not in ingredients");
+        throw new BadTable(
+            table.name(), row.line(), "ingredient", group.getKey() + " is not in ingredients");
       }
     }
     return grouped;

@@ -35,15 +35,22 @@ public record Weighing(@Nullable Measures measures, String at, String cited, Not
    */
   public Spread grams(Quantity quantity, Ingredient ingredient, @Nullable String state) {
     if (!quantity.isMeasured()) {
-      throw refused(FaultCode.NO_SIZE, quantity.text(), "a mass, a volume or a count", quantity.text() + " is no amount by itself");
+      throw refused(
+          FaultCode.NO_SIZE,
+          quantity.text(),
+          "a mass, a volume or a count",
+          quantity.text() + " is no amount by itself");
     }
     if (quantity.isRange()) {
-      notes.estimate("range", at, "`" + quantity.text() + "` is a range; the middle is worked with");
+      notes.estimate(
+          "range", at, "`" + quantity.text() + "` is a range; the middle is worked with");
     }
     Spread perUnit = gramsPerUnit(quantity.unit(), ingredient, state);
     double share = quantity.amount();
     return new Spread(
-        perUnit.low() * quantity.low(), perUnit.typical() * share, perUnit.high() * quantity.high());
+        perUnit.low() * quantity.low(),
+        perUnit.typical() * share,
+        perUnit.high() * quantity.high());
   }
 
   /**
@@ -54,7 +61,10 @@ public record Weighing(@Nullable Measures measures, String at, String cited, Not
   public Spread gramsPerUnit(String unitName, Ingredient ingredient, @Nullable String state) {
     Unit unit = unit(unitName);
     if (unit.imprecise()) {
-      notes.estimate("imprecise-measure", at, "a " + unit.symbol() + " is no exact measure; no two hands agree");
+      notes.estimate(
+          "imprecise-measure",
+          at,
+          "a " + unit.symbol() + " is no exact measure; no two hands agree");
     }
     Dimension dimension = unit.dimension();
     if (dimension == Dimension.MASS) {
@@ -67,7 +77,11 @@ public record Weighing(@Nullable Measures measures, String at, String cited, Not
       String piece = dimension == Dimension.COUNT ? PieceMass.EACH : unit.symbol();
       return piece(piece, ingredient, state).times(unit.factor());
     }
-    throw refused(FaultCode.WRONG_DIMENSION, unit.symbol(), "a mass, a volume or a count", "a " + dimension + " of an ingredient cannot be weighed");
+    throw refused(
+        FaultCode.WRONG_DIMENSION,
+        unit.symbol(),
+        "a mass, a volume or a count",
+        "a " + dimension + " of an ingredient cannot be weighed");
   }
 
   /** The unit of this name by the measures that are meant; says so if they were assumed. */
@@ -76,7 +90,10 @@ public record Weighing(@Nullable Measures measures, String at, String cited, Not
       return Units.standard().unit(name, measures);
     }
     if (Units.standard().dependsOnMeasures(name)) {
-      notes.remark("measure-assumed", at, "`" + name + "` is taken as the US measure; say `measures` for another");
+      notes.remark(
+          "measure-assumed",
+          at,
+          "`" + name + "` is taken as the US measure; say `measures` for another");
     }
     return Units.standard().unit(name, Measures.US);
   }
@@ -84,7 +101,13 @@ public record Weighing(@Nullable Measures measures, String at, String cited, Not
   private Spread density(Unit unit, Ingredient ingredient, @Nullable String state) {
     List<StateDensity> all = ingredient.densities();
     if (all.isEmpty()) {
-      throw refused(FaultCode.NO_DENSITY, ingredient.id(), "a mass, or an ingredient with a density", "no density is known of `" + ingredient.id() + "`, so a volume of it cannot be weighed; give a mass");
+      throw refused(
+          FaultCode.NO_DENSITY,
+          ingredient.id(),
+          "a mass, or an ingredient with a density",
+          "no density is known of `"
+              + ingredient.id()
+              + "`, so a volume of it cannot be weighed; give a mass");
     }
     String wanted = state == null ? StateDensity.AS_MEASURED : state;
     List<StateDensity> found = all.stream().filter(d -> d.state().equals(wanted)).toList();
@@ -107,10 +130,25 @@ public record Weighing(@Nullable Measures measures, String at, String cited, Not
     cite(row, ingredient);
     List<String> states = all.stream().map(StateDensity::state).distinct().toList();
     if (states.size() == 1) {
-      notes.remark("state-assumed", at, "`" + ingredient.id() + "` is taken as " + first + ", the one state its mass is known for");
+      notes.remark(
+          "state-assumed",
+          at,
+          "`"
+              + ingredient.id()
+              + "` is taken as "
+              + first
+              + ", the one state its mass is known for");
       return row.spread();
     }
-    notes.estimate("state-assumed", at, "`" + ingredient.id() + "` is taken as " + first + "; its mass differs by state: " + String.join(", ", states));
+    notes.estimate(
+        "state-assumed",
+        at,
+        "`"
+            + ingredient.id()
+            + "` is taken as "
+            + first
+            + "; its mass differs by state: "
+            + String.join(", ", states));
     double low = all.stream().mapToDouble(d -> d.spread().low()).min().orElseThrow();
     double high = all.stream().mapToDouble(d -> d.spread().high()).max().orElseThrow();
     return new Spread(low, row.spread().typical(), high);
@@ -136,10 +174,23 @@ public record Weighing(@Nullable Measures measures, String at, String cited, Not
         cite(ingredient, "pieceMass");
         return Spread.exactly(ingredient.pieceMass().grams());
       }
-      throw refused(FaultCode.NO_PIECE_MASS, ingredient.id(), pieces(ingredient), "no mass of one " + piece + " of `" + ingredient.id() + "` is known; " + pieces(ingredient));
+      throw refused(
+          FaultCode.NO_PIECE_MASS,
+          ingredient.id(),
+          pieces(ingredient),
+          "no mass of one "
+              + piece
+              + " of `"
+              + ingredient.id()
+              + "` is known; "
+              + pieces(ingredient));
     }
     PieceMass row = piece(rows, ingredient, state);
-    cite("pieces", ingredient.id() + "/" + piece + "/" + (row.state() == null ? "" : row.state()), ingredient, row.source());
+    cite(
+        "pieces",
+        ingredient.id() + "/" + piece + "/" + (row.state() == null ? "" : row.state()),
+        ingredient,
+        row.source());
     return row.spread();
   }
 
@@ -159,13 +210,23 @@ public record Weighing(@Nullable Measures measures, String at, String cited, Not
       return any;
     }
     PieceMass first = rows.get(0);
-    notes.estimate("state-assumed", at, "a " + first.piece() + " of `" + ingredient.id() + "` is taken as " + first.state() + "; its mass differs by size or state");
+    notes.estimate(
+        "state-assumed",
+        at,
+        "a "
+            + first.piece()
+            + " of `"
+            + ingredient.id()
+            + "` is taken as "
+            + first.state()
+            + "; its mass differs by size or state");
     return first;
   }
 
   private void cite(StateDensity row, Ingredient ingredient) {
     String measure = row.measure() == null ? "" : row.measure();
-    cite("densities", ingredient.id() + "/" + row.state() + "/" + measure, ingredient, row.source());
+    cite(
+        "densities", ingredient.id() + "/" + row.state() + "/" + measure, ingredient, row.source());
   }
 
   /** Cites the built-in row, or the shop's own document where it says something else. */
@@ -180,18 +241,30 @@ public record Weighing(@Nullable Measures measures, String at, String cited, Not
   }
 
   private void cite(Ingredient ingredient, String field) {
-    String source = ingredient.source() == null ? "the ingredient's own document" : ingredient.source();
+    String source =
+        ingredient.source() == null ? "the ingredient's own document" : ingredient.source();
     notes.cite("ingredients", ingredient.id() + "/" + field, source, null, null, cited);
   }
 
   private static String pieces(Ingredient ingredient) {
     List<String> known = ingredient.pieces().stream().map(PieceMass::piece).distinct().toList();
-    return known.isEmpty() ? "give a mass" : "known are " + String.join(", ", known) + ", or give a mass";
+    return known.isEmpty()
+        ? "give a mass"
+        : "known are " + String.join(", ", known) + ", or give a mass";
   }
 
   private static Refusal unknownState(String state, Ingredient ingredient, List<String> states) {
     String known = String.join(", ", new TreeSet<>(states));
-    return refused(FaultCode.UNKNOWN_STATE, state, known, "the mass of `" + ingredient.id() + "` is not known as `" + state + "`; known are " + known);
+    return refused(
+        FaultCode.UNKNOWN_STATE,
+        state,
+        known,
+        "the mass of `"
+            + ingredient.id()
+            + "` is not known as `"
+            + state
+            + "`; known are "
+            + known);
   }
 
   private static Refusal refused(FaultCode code, String given, String allowed, String message) {

@@ -106,7 +106,10 @@ public final class Pantry implements Kitchen, Larder {
       return formula;
     }
     boolean other = reference.revision() != null && shelf.formula(id, null) != null;
-    String why = other ? "formula `" + id + "` has no revision " + reference.revision() : "no formula `" + id + "`" + Nearest.suggestion(id, shelf.formulaIdsNear(id));
+    String why =
+        other
+            ? "formula `" + id + "` has no revision " + reference.revision()
+            : "no formula `" + id + "`" + Nearest.suggestion(id, shelf.formulaIdsNear(id));
     throw new Refusal(new Fault(FaultCode.UNKNOWN_FORMULA, "", reference.toString(), null, why));
   }
 
@@ -151,7 +154,10 @@ public final class Pantry implements Kitchen, Larder {
             "",
             reference.name(),
             allowed,
-            "`" + reference.name() + "` means different foods in different places: say " + String.join(" or ", ids)));
+            "`"
+                + reference.name()
+                + "` means different foods in different places: say "
+                + String.join(" or ", ids)));
   }
 
   @Override
@@ -196,7 +202,9 @@ public final class Pantry implements Kitchen, Larder {
     if (calculation == null) {
       throw Refusal.of(
           FaultCode.UNKNOWN_CALCULATION,
-          "no calculation `" + name + "`"
+          "no calculation `"
+              + name
+              + "`"
               + Nearest.suggestion(name, fittings.calculations().keySet()));
     }
     if (depth >= MOST_CALLS_DEEP) {

@@ -127,7 +127,8 @@ public record Quantity(String text, Kind kind, double low, double high, String u
     if (!isMeasured() || factor == 1) {
       return this;
     }
-    String number = Bounds.plain(low * factor) + (isRange() ? "-" + Bounds.plain(high * factor) : "");
+    String number =
+        Bounds.plain(low * factor) + (isRange() ? "-" + Bounds.plain(high * factor) : "");
     return new Quantity(number + " " + unit, kind, low * factor, high * factor, unit);
   }
 

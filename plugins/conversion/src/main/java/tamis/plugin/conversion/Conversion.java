@@ -34,11 +34,16 @@ public final class Conversion implements Calculation<Conversion.Input, Conversio
 
   /** What is converted, and into what. */
   public record Input(
-      @Described(value = "What is converted, with its unit", example = "2 1/4 cup") Quantity quantity,
-      @Described(value = "Id or name of the ingredient, where mass, volume and count meet", example = "all-purpose-flour")
+      @Described(value = "What is converted, with its unit", example = "2 1/4 cup")
+          Quantity quantity,
+      @Described(
+              value = "Id or name of the ingredient, where mass, volume and count meet",
+              example = "all-purpose-flour")
           @Nullable IngredientRef ingredient,
-      @Described(value = "State in which it is measured", example = "sifted", most = 60) @Nullable String state,
-      @Described("Whose cup, tablespoon, pint and fluid ounce is meant; US if left out") @Nullable Measures measures,
+      @Described(value = "State in which it is measured", example = "sifted", most = 60)
+          @Nullable String state,
+      @Described("Whose cup, tablespoon, pint and fluid ounce is meant; US if left out")
+          @Nullable Measures measures,
       @Described(value = "The unit that is wanted", example = "g") UnitName unit,
       @Described("In whose measures `display` is written") @Nullable Shown units) {
     public Input {
@@ -147,15 +152,23 @@ public final class Conversion implements Calculation<Conversion.Input, Conversio
               "/ingredient",
               null,
               null,
-              "a " + from.dimension() + " becomes a " + to.dimension()
-                  + " only " + (weighable(from) && weighable(to) ? "of an ingredient; say which" : "by no rule")));
+              "a "
+                  + from.dimension()
+                  + " becomes a "
+                  + to.dimension()
+                  + " only "
+                  + (weighable(from) && weighable(to)
+                      ? "of an ingredient; say which"
+                      : "by no rule")));
     }
     Ingredient ingredient = kitchen.ingredient(input.ingredient());
-    Spread grams = at("/quantity", () -> weighing.grams(input.quantity(), ingredient, input.state()));
+    Spread grams =
+        at("/quantity", () -> weighing.grams(input.quantity(), ingredient, input.state()));
     if (to.dimension() == Dimension.MASS) {
       return grams.times(1 / to.factor());
     }
-    Spread each = at("/unit", () -> weighing.gramsPerUnit(input.unit().name(), ingredient, input.state()));
+    Spread each =
+        at("/unit", () -> weighing.gramsPerUnit(input.unit().name(), ingredient, input.state()));
     return grams.over(each);
   }
 

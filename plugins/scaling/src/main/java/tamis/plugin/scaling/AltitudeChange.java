@@ -77,7 +77,10 @@ final class AltitudeChange {
     return switch (kind) {
       case "egg", "sugar", "fat" -> kind;
       case "water", "juice" -> "liquid";
-      case "dairy" -> ingredient.id().startsWith("milk") || ingredient.id().startsWith("buttermilk") ? "liquid" : null;
+      case "dairy" ->
+          ingredient.id().startsWith("milk") || ingredient.id().startsWith("buttermilk")
+              ? "liquid"
+              : null;
       default -> null;
     };
   }

@@ -24,11 +24,7 @@ final class Lines {
   private final @Nullable AltitudeChange altitude;
   private final Notes notes;
 
-  Lines(
-      Rounding rounding,
-      @Nullable Shown units,
-      @Nullable AltitudeChange altitude,
-      Notes notes) {
+  Lines(Rounding rounding, @Nullable Shown units, @Nullable AltitudeChange altitude, Notes notes) {
     this.rounding = rounding;
     this.units = units;
     this.altitude = altitude;
@@ -62,7 +58,8 @@ final class Lines {
   }
 
   private ScaledLine line(BatchLine line, String pointer) {
-    @Nullable Double change = altitude == null ? null : altitude.percent(line.ingredient(), pointer);
+    @Nullable Double change =
+        altitude == null ? null : altitude.percent(line.ingredient(), pointer);
     Spread grams = change == null ? line.grams() : line.grams().times(1 + change / 100);
     double rounded = rounded(grams.typical(), rounding);
     double deviation = grams.typical() == 0 ? 0 : (rounded / grams.typical() - 1) * 100;

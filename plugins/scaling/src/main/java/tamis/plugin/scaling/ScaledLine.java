@@ -17,6 +17,8 @@ public record ScaledLine(
     @Described(value = "What rounding changes", unit = "%") double deviationPercent,
     @Described("To read off at the bench") String display,
     @Described("As the formula counts it, at this size") @Nullable String counted,
-    @Described(value = "Part that stays in the batch, if not all", unit = "1") @Nullable Double remains,
-    @Described(value = "Change at this altitude, already in the figures", unit = "%") @Nullable Double altitudePercent,
+    @Described(value = "Part that stays in the batch, if not all", unit = "1")
+        @Nullable Double remains,
+    @Described(value = "Change at this altitude, already in the figures", unit = "%")
+        @Nullable Double altitudePercent,
     @Described("Whether it is taken as needed, outside of mass") @Nullable Boolean asNeeded) {}

@@ -28,23 +28,36 @@ public final class Scaling implements Calculation<Scaling.Input, Scaling.Result>
 
   /** What is scaled, and how much of it is wanted. */
   public record Input(
-      @Described(value = "Id, id@revision, or the whole document", example = "coffee-meringue-cream") FormulaRef formula,
+      @Described(
+              value = "Id, id@revision, or the whole document",
+              example = "coffee-meringue-cream")
+          FormulaRef formula,
       @Described("How much to make; as written if left out") @Nullable To to,
       @Described("How figures are rounded") @Nullable Rounding rounding,
-      @Described(value = "Height of the bakery above the sea; changes a shortened cake by the published table", example = "1500 m", atLeast = "-500 m", atMost = "6000 m")
+      @Described(
+              value =
+                  "Height of the bakery above the sea; changes a shortened cake by the published table",
+              example = "1500 m",
+              atLeast = "-500 m",
+              atMost = "6000 m")
           @Nullable Length altitude,
       @Described("In whose measures `display` is written") @Nullable Shown units) {}
 
   /** The batch in grams. */
   public record Result(
-      @Described(value = "Times the formula as written; of a formula wholly in percent, times 100 g of flour", headline = true) double factor,
+      @Described(
+              value =
+                  "Times the formula as written; of a formula wholly in percent, times 100 g of flour",
+              headline = true)
+          double factor,
       @Described(value = "Mass at mixing that stays in the batch", unit = "g") double grams,
       @Described(value = "All that is weighed", unit = "g") double weighedGrams,
       @Described(value = "Raw mass after make-up", unit = "g") double madeUpGrams,
       @Described(value = "Finished mass, after all losses", unit = "g") double yieldGrams,
       @Described("Portions, if the formula says how many it gives") @Nullable Double portions,
       @Described("What on hand is used up first") @Nullable String limitedBy,
-      @Described(value = "Every ingredient line of every part", table = true) List<ScaledLine> lines,
+      @Described(value = "Every ingredient line of every part", table = true)
+          List<ScaledLine> lines,
       @Described("Each ingredient over all parts, by id") Map<String, BillEntry> bill,
       @Described("The formula and its parts") ScaledPart parts,
       @Described("What is left over of eggs and fruit used in part") List<LeftOver> byProducts,
@@ -95,7 +108,14 @@ public final class Scaling implements Calculation<Scaling.Input, Scaling.Result>
     Rounding rounding = input.rounding() == null ? Rounding.usual() : input.rounding();
     Batch batch = batch(input, rounding, kitchen, notes);
     batch.remarks().forEach(notes::add);
-    batch.sources().forEach(s -> s.pointers().forEach(p -> notes.cite(s.table(), s.row(), s.source(), s.locator(), s.basis(), p)));
+    batch
+        .sources()
+        .forEach(
+            s ->
+                s.pointers()
+                    .forEach(
+                        p ->
+                            notes.cite(s.table(), s.row(), s.source(), s.locator(), s.basis(), p)));
     Lines lines = new Lines(rounding, input.units(), altitude(input, notes), notes);
     List<ScaledLine> scaled = lines.of(batch);
     Batch.Part root = batch.root();
@@ -113,7 +133,9 @@ public final class Scaling implements Calculation<Scaling.Input, Scaling.Result>
             scaled,
             bill(scaled, rounding, input.units()),
             ScaledPart.of(root),
-            batch.byProducts().stream().map(b -> new LeftOver(b.ingredient(), b.grams(), b.from())).toList(),
+            batch.byProducts().stream()
+                .map(b -> new LeftOver(b.ingredient(), b.grams(), b.from()))
+                .toList(),
             WholeEggs.of(batch)),
         notes);
   }
@@ -126,8 +148,18 @@ public final class Scaling implements Calculation<Scaling.Input, Scaling.Result>
     }
     double factor = eggs.get(0).nearestFactor();
     double percent = (factor / batch.factor() - 1) * 100;
-    notes.remark("whole-eggs", "/rounding/wholeEggs", String.format(Locale.ROOT, "the batch is made %.1f %% %s, so that whole eggs are used", Math.abs(percent), percent < 0 ? "smaller" : "larger"));
-    Batch whole = kitchen.batch(input.formula(), To.ofMass(Mass.ofGrams(batch.root().madeUp().typical() * factor / batch.factor())));
+    notes.remark(
+        "whole-eggs",
+        "/rounding/wholeEggs",
+        String.format(
+            Locale.ROOT,
+            "the batch is made %.1f %% %s, so that whole eggs are used",
+            Math.abs(percent),
+            percent < 0 ? "smaller" : "larger"));
+    Batch whole =
+        kitchen.batch(
+            input.formula(),
+            To.ofMass(Mass.ofGrams(batch.root().madeUp().typical() * factor / batch.factor())));
     return whole;
   }
 
@@ -135,14 +167,21 @@ public final class Scaling implements Calculation<Scaling.Input, Scaling.Result>
     if (input.altitude() == null || input.altitude().metres() <= 0) {
       return null;
     }
-    notes.estimate("altitude-table", "/altitude", "the change at altitude is published for shortened cakes and taken in proportion between its rows; try one cake first");
+    notes.estimate(
+        "altitude-table",
+        "/altitude",
+        "the change at altitude is published for shortened cakes and taken in proportion between its rows; try one cake first");
     if (input.altitude().metres() > AltitudeChange.highestMetres()) {
-      notes.estimate("beyond-table", "/altitude", "the table ends at 7500 ft (2286 m); its last row is used above");
+      notes.estimate(
+          "beyond-table",
+          "/altitude",
+          "the table ends at 7500 ft (2286 m); its last row is used above");
     }
     return new AltitudeChange(input.altitude().metres(), notes);
   }
 
-  private static Map<String, BillEntry> bill(List<ScaledLine> lines, Rounding rounding, @Nullable Shown units) {
+  private static Map<String, BillEntry> bill(
+      List<ScaledLine> lines, Rounding rounding, @Nullable Shown units) {
     Map<String, double[]> sums = new LinkedHashMap<>();
     for (ScaledLine line : lines) {
       double[] sum = sums.computeIfAbsent(line.ingredient(), id -> new double[3]);
@@ -151,7 +190,16 @@ public final class Scaling implements Calculation<Scaling.Input, Scaling.Result>
       sum[2] += line.high();
     }
     Map<String, BillEntry> bill = new LinkedHashMap<>();
-    sums.forEach((id, sum) -> bill.put(id, new BillEntry(sum[0], sum[1], sum[2], Lines.rounded(sum[0], rounding), shown(sum[0], units))));
+    sums.forEach(
+        (id, sum) ->
+            bill.put(
+                id,
+                new BillEntry(
+                    sum[0],
+                    sum[1],
+                    sum[2],
+                    Lines.rounded(sum[0], rounding),
+                    shown(sum[0], units))));
     return bill;
   }
 

@@ -12,7 +12,8 @@ public record WholeEggs(
     @Described("Id of the ingredient") String ingredient,
     @Described("How many the batch takes") double count,
     @Described("Whole number below") double down,
-    @Described("Factor for the whole number below; left out if that would be none") @Nullable Double downFactor,
+    @Described("Factor for the whole number below; left out if that would be none")
+        @Nullable Double downFactor,
     @Described("Whole number above") double up,
     @Described("Factor for the whole number above") double upFactor) {
   private static final double WHOLE_ENOUGH = 1e-9;
