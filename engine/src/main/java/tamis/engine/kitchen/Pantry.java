@@ -22,6 +22,7 @@ import tamis.engine.ingredient.IngredientTables;
 import tamis.engine.ingredient.ReferenceIngredients;
 import tamis.engine.pan.PanRef;
 import tamis.engine.pan.Pans;
+import tamis.engine.price.PriceList;
 import tamis.engine.quantity.Units;
 import tamis.engine.record.Limits;
 import tamis.engine.record.Nearest;
@@ -32,6 +33,7 @@ import tamis.engine.spi.Calculation;
 import tamis.engine.spi.Kitchen;
 import tamis.engine.spi.Plugin;
 import tamis.engine.table.Table;
+import tamis.engine.trial.Trial;
 
 /** The kitchen over a shelf of documents, the built-in tables and the plugins that are loaded. */
 public final class Pantry implements Kitchen, Larder {
@@ -169,6 +171,25 @@ public final class Pantry implements Kitchen, Larder {
           "no table `" + name + "`" + Nearest.suggestion(name, fittings.tables().keySet()));
     }
     return table;
+  }
+
+  @Override
+  public PriceList prices() {
+    return shelf.prices();
+  }
+
+  @Override
+  public Trial trial(String id) {
+    @Nullable Trial trial = shelf.trial(id);
+    if (trial == null) {
+      throw new Refusal(new Fault(FaultCode.UNKNOWN_TRIAL, "", id, null, "no trial `" + id + "`"));
+    }
+    return trial;
+  }
+
+  @Override
+  public List<Trial> trialsOf(String formula) {
+    return shelf.trialsOf(formula);
   }
 
   @Override

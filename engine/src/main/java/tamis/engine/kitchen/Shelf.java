@@ -7,6 +7,8 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.formula.Formula;
 import tamis.engine.ingredient.Ingredient;
+import tamis.engine.price.PriceList;
+import tamis.engine.trial.Trial;
 
 /** A shop's own documents at one revision. Implementations may be used by many threads. */
 public interface Shelf {
@@ -24,6 +26,21 @@ public interface Shelf {
 
   /** Some ids near this one, for suggestions. */
   Collection<String> formulaIdsNear(String id);
+
+  /** The shop's prices; empty if none were set. */
+  default PriceList prices() {
+    return PriceList.empty();
+  }
+
+  /** A trial by id, or null. */
+  default @Nullable Trial trial(String id) {
+    return null;
+  }
+
+  /** All trials of a formula, of any revision, in the order in which they were started. */
+  default List<Trial> trialsOf(String formula) {
+    return List.of();
+  }
 
   /** A shelf of documents held in memory, for programs that use the engine without a server. */
   static Shelf of(List<Formula> formulas, List<Ingredient> ingredients) {

@@ -1,5 +1,6 @@
 package tamis.engine.spi;
 
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.fault.Refusal;
@@ -9,8 +10,10 @@ import tamis.engine.formula.FormulaRef;
 import tamis.engine.formula.To;
 import tamis.engine.ingredient.Ingredient;
 import tamis.engine.ingredient.IngredientRef;
+import tamis.engine.price.PriceList;
 import tamis.engine.record.References;
 import tamis.engine.table.Table;
+import tamis.engine.trial.Trial;
 
 /**
  * Everything that a calculation may look up, at one revision: what it sees does not change while it
@@ -40,6 +43,19 @@ public interface Kitchen extends References {
    * @throws Refusal {@code unknown-table}
    */
   Table table(String name);
+
+  /** The shop's prices; empty if none were set. */
+  PriceList prices();
+
+  /**
+   * A trial by id.
+   *
+   * @throws Refusal {@code unknown-trial}
+   */
+  Trial trial(String id);
+
+  /** All trials of a formula, of any revision, in the order in which they were started. */
+  List<Trial> trialsOf(String formula);
 
   /**
    * The batch of a formula at a size; as written if {@code to} is null. Pointers of faults begin
