@@ -30,9 +30,13 @@ public record To(
             example = "400 g")
         @Nullable Mass pieceMass,
     @Described(value = "Total flour", moreThan = "0 g", example = "5 lb") @Nullable Mass flour,
-    @Described(value = "Pans to fill", optional = true, most = 200) List<PanCount> pans,
+    @Described(value = "Pans to fill", optional = true, fewest = 1, most = 200) List<PanCount> pans,
     @Described("One ingredient fixes the batch") @Nullable FixedLine line,
-    @Described(value = "What is on hand; the largest batch it allows", optional = true, most = 500)
+    @Described(
+            value = "What is on hand; the largest batch it allows",
+            optional = true,
+            fewest = 1,
+            most = 500)
         List<StockItem> stock,
     @Described("What `mass` and `pieceMass` are: raw (as they are scaled) or baked")
         @Nullable Basis basis) {
