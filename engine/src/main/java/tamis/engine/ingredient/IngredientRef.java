@@ -1,5 +1,6 @@
 package tamis.engine.ingredient;
 
+import java.text.Normalizer;
 import java.util.Locale;
 import tamis.engine.fault.FaultCode;
 import tamis.engine.fault.Refusal;
@@ -12,6 +13,8 @@ import tamis.engine.record.Reference;
  */
 public record IngredientRef(String name) implements Reference {
   private static final int LONGEST = 200;
+  private static final char FIRST_ACCENT = '\u0300';
+  private static final char LAST_ACCENT = '\u036f';
 
   public IngredientRef {
     if (name.isBlank() || name.length() > LONGEST) {
@@ -25,13 +28,33 @@ public record IngredientRef(String name) implements Reference {
     return new IngredientRef(text.strip());
   }
 
-  /** The name in the form in which names are compared: lower case, single spaces. */
+  /**
+   * The name in the form in which names are compared: lower case, single spaces, plain apostrophes,
+   * accents in one piece with their letters.
+   */
   public String folded() {
     return folded(name);
   }
 
   static String folded(String name) {
-    return name.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
+    StringBuilder folded = new StringBuilder(name.length());
+    boolean space = false;
+    boolean accents = false;
+    for (int i = 0; i < name.length(); i++) {
+      char c = name.charAt(i);
+      if (Character.isWhitespace(c) || Character.isSpaceChar(c)) {
+        space = !folded.isEmpty();
+        continue;
+      }
+      if (space) {
+        folded.append(' ');
+        space = false;
+      }
+      folded.append(c == '\u2019' ? '\'' : c);
+      accents |= c >= FIRST_ACCENT && c <= LAST_ACCENT;
+    }
+    String lower = folded.toString().toLowerCase(Locale.ROOT);
+    return accents ? Normalizer.normalize(lower, Normalizer.Form.NFC) : lower;
   }
 
   @Override

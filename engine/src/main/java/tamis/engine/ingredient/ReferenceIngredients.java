@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.quantity.Density;
 import tamis.engine.quantity.Fraction;
@@ -19,48 +21,31 @@ import tamis.engine.table.BadTable;
 import tamis.engine.table.Row;
 import tamis.engine.table.Table;
 
-/** The built-in ingredients, put together from the tables of this package. */
+/**
+ * The built-in ingredients, put together from the tables of this package. The names are read at
+ * once, an ingredient only when it is asked for: a start needs none of them. Any number of threads.
+ */
 public final class ReferenceIngredients {
   private static final ReferenceIngredients STANDARD = new ReferenceIngredients();
 
-  private final Map<String, Ingredient> byId = new LinkedHashMap<>();
+  private final Map<String, List<Row>> names = grouped(IngredientTables.NAMES);
+  private final Map<String, List<Row>> densities = grouped(IngredientTables.DENSITIES);
+  private final Map<String, List<Row>> pieces = grouped(IngredientTables.PIECES);
+  private final Map<String, List<Row>> allergens = grouped(IngredientTables.ALLERGENS);
+  private final Map<String, List<Row>> parts = grouped(IngredientTables.PARTS);
+  private final Map<String, List<Row>> windows = grouped(IngredientTables.WINDOWS);
   private final Map<String, Set<String>> idsByName = new HashMap<>();
+  private final Map<String, Ingredient> made = new ConcurrentHashMap<>();
 
   private ReferenceIngredients() {
-    Map<String, List<Row>> names = grouped(IngredientTables.NAMES);
-    Map<String, List<Row>> densities = grouped(IngredientTables.DENSITIES);
-    Map<String, List<Row>> pieces = grouped(IngredientTables.PIECES);
-    Map<String, List<Row>> allergens = grouped(IngredientTables.ALLERGENS);
-    Map<String, List<Row>> parts = grouped(IngredientTables.PARTS);
-    Map<String, List<Row>> windows = grouped(IngredientTables.WINDOWS);
     for (Row row : IngredientTables.INGREDIENTS.rows()) {
-      String id = row.text("ingredient");
-      List<PieceMass> masses =
-          pieces.getOrDefault(id, List.of()).stream().map(ReferenceIngredients::piece).toList();
-      byId.put(
-          id,
-          new Ingredient(
-              id,
-              names(row, names.getOrDefault(id, List.of())),
-              densities.getOrDefault(id, List.of()).stream()
-                  .map(ReferenceIngredients::density)
-                  .toList(),
-              each(masses),
-              masses,
-              composition(row),
-              allergens(allergens.getOrDefault(id, List.of()), "contains"),
-              allergens(allergens.getOrDefault(id, List.of()), "may"),
-              parts.getOrDefault(id, List.of()).stream().map(ReferenceIngredients::part).toList(),
-              row.yes("flour"),
-              row.yes("sensitive"),
-              row.text("kind"),
-              windows.getOrDefault(id, List.of()).stream()
-                  .map(ReferenceIngredients::window)
-                  .toList(),
-              null,
-              row.source() + ", " + row.text("locator")));
+      String id = row.key();
+      index(id, id);
+      index(row.text("title"), id);
     }
-    byId.values().forEach(this::index);
+    for (Row row : IngredientTables.NAMES.rows()) {
+      index(row.text("name"), row.text("ingredient"));
+    }
   }
 
   public static ReferenceIngredients standard() {
@@ -69,7 +54,12 @@ public final class ReferenceIngredients {
 
   /** The ingredient with this id, or null. */
   public @Nullable Ingredient byId(String id) {
-    return byId.get(id);
+    @Nullable Ingredient known = made.get(id);
+    if (known != null) {
+      return known;
+    }
+    @Nullable Row row = IngredientTables.INGREDIENTS.row(id);
+    return row == null ? null : made.computeIfAbsent(id, i -> ingredient(row));
   }
 
   /** Ids of all ingredients that go by this name, folded as {@link IngredientRef#folded()}. */
@@ -77,8 +67,13 @@ public final class ReferenceIngredients {
     return idsByName.getOrDefault(folded, Set.of());
   }
 
+  /** All of them, in the order of the table. */
   public Collection<Ingredient> all() {
-    return byId.values();
+    List<Ingredient> all = new ArrayList<>();
+    for (Row row : IngredientTables.INGREDIENTS.rows()) {
+      all.add(made.computeIfAbsent(row.key(), i -> ingredient(row)));
+    }
+    return all;
   }
 
   /** Every id and name, for suggestions. */
@@ -86,18 +81,34 @@ public final class ReferenceIngredients {
     return idsByName.keySet();
   }
 
-  private void index(Ingredient ingredient) {
-    idsByName.computeIfAbsent(ingredient.id(), n -> new LinkedHashSet<>()).add(ingredient.id());
-    ingredient
-        .names()
-        .values()
-        .forEach(
-            list ->
-                list.forEach(
-                    name ->
-                        idsByName
-                            .computeIfAbsent(IngredientRef.folded(name), n -> new LinkedHashSet<>())
-                            .add(ingredient.id())));
+  private void index(String name, String id) {
+    idsByName.computeIfAbsent(IngredientRef.folded(name), n -> new LinkedHashSet<>()).add(id);
+  }
+
+  private Ingredient ingredient(Row row) {
+    String id = row.key();
+    List<PieceMass> masses = each(pieces, id, ReferenceIngredients::piece);
+    List<Row> allergenRows = allergens.getOrDefault(id, List.of());
+    return new Ingredient(
+        id,
+        names(row, names.getOrDefault(id, List.of())),
+        each(densities, id, ReferenceIngredients::density),
+        single(masses),
+        masses,
+        composition(row),
+        allergens(allergenRows, "contains"),
+        allergens(allergenRows, "may"),
+        each(parts, id, ReferenceIngredients::part),
+        row.yes("flour"),
+        row.yes("sensitive"),
+        row.text("kind"),
+        each(windows, id, ReferenceIngredients::window),
+        null,
+        row.source() + ", " + row.text("locator"));
+  }
+
+  private static <T> List<T> each(Map<String, List<Row>> rows, String id, Function<Row, T> fact) {
+    return rows.getOrDefault(id, List.of()).stream().map(fact).toList();
   }
 
   private static Map<String, List<Row>> grouped(Table table) {
@@ -146,7 +157,8 @@ public final class ReferenceIngredients {
         row.source() + ", " + row.text("locator"));
   }
 
-  private static @Nullable Mass each(List<PieceMass> pieces) {
+  /** What one weighs of which no size is said. */
+  private static @Nullable Mass single(List<PieceMass> pieces) {
     for (PieceMass piece : pieces) {
       if (piece.piece().equals(PieceMass.EACH) && piece.state() == null) {
         return piece.typical();

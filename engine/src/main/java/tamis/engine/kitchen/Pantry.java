@@ -32,6 +32,7 @@ import tamis.engine.spi.Answer;
 import tamis.engine.spi.Calculation;
 import tamis.engine.spi.Kitchen;
 import tamis.engine.spi.Plugin;
+import tamis.engine.table.Sources;
 import tamis.engine.table.Table;
 import tamis.engine.trial.Trial;
 
@@ -89,6 +90,7 @@ public final class Pantry implements Kitchen, Larder {
     List<Table> tables = new ArrayList<>(IngredientTables.all());
     tables.add(Units.standard().table());
     tables.add(Pans.standard().table());
+    tables.add(Sources.table());
     return List.copyOf(tables);
   }
 

@@ -1,6 +1,5 @@
 package tamis.engine.table;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -12,15 +11,20 @@ public final class Table {
   private final List<String> columns;
   private final List<Row> rows;
   private final Map<String, Row> byKey;
+  private final Map<String, Source> sources;
 
-  Table(String name, String title, List<String> columns, List<Row> rows) {
+  Table(
+      String name,
+      String title,
+      List<String> columns,
+      Map<String, Row> byKey,
+      Map<String, Source> sources) {
     this.name = name;
     this.title = title;
     this.columns = List.copyOf(columns);
-    this.rows = List.copyOf(rows);
-    Map<String, Row> index = new LinkedHashMap<>();
-    rows.forEach(row -> index.put(row.key(), row));
-    this.byKey = index;
+    this.rows = List.copyOf(byKey.values());
+    this.byKey = byKey;
+    this.sources = sources;
   }
 
   public String name() {
@@ -44,5 +48,11 @@ public final class Table {
   /** The row with this key, or null. */
   public @Nullable Row row(String key) {
     return byKey.get(key);
+  }
+
+  /** The work that a row takes its fact from, or null if its table names none. */
+  public @Nullable Source source(Row row) {
+    @Nullable String key = row.textOrNull("source");
+    return key == null ? null : sources.get(key);
   }
 }
