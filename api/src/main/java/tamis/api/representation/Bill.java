@@ -22,6 +22,16 @@ final class Bill {
     return shape.component(NAME) == null && lines(shape) != null;
   }
 
+  static Map<String, Object> schema() {
+    return Tree.of(
+        "type",
+        "object",
+        "additionalProperties",
+        Tree.of("type", "number"),
+        "description",
+        "Grams of each ingredient over all lines");
+  }
+
   /** The bill of a result that gets one. */
   static Map<String, Double> of(Record result) {
     Map<String, Double> bill = new LinkedHashMap<>();

@@ -44,7 +44,7 @@ final class Figures {
     double size = Math.abs(value);
     String shortest = NumberOutput.toString(value, true);
     if (shortest.indexOf('E') >= 0 && size >= PLAIN_FROM && size < PLAIN_BELOW) {
-      return new BigDecimal(shortest).toPlainString();
+      return new BigDecimal(shortest).stripTrailingZeros().toPlainString();
     }
     return shortest.replace(".0E", "e").replace('E', 'e');
   }

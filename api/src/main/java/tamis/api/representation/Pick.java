@@ -10,6 +10,7 @@ import tamis.engine.fault.Refusal;
 import tamis.engine.record.Component;
 import tamis.engine.record.Form;
 import tamis.engine.record.Nearest;
+import tamis.engine.record.RecordReader;
 import tamis.engine.record.Shape;
 import tamis.engine.record.TextOrObject;
 
@@ -113,8 +114,7 @@ record Pick(String pointer, Form form, @Nullable Object value) {
   }
 
   private Pick at(String name, Form inner, @Nullable Object found) {
-    String escaped = name.replace("~", "~0").replace("/", "~1");
-    return new Pick(pointer + "/" + escaped, inner, found);
+    return new Pick(pointer + "/" + RecordReader.escaped(name), inner, found);
   }
 
   private Refusal nothing(String all, String why, Collection<String> names, String given) {

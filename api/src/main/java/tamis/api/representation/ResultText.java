@@ -10,6 +10,7 @@ import tamis.engine.fault.Refusal;
 import tamis.engine.quantity.Money;
 import tamis.engine.record.Component;
 import tamis.engine.record.Form;
+import tamis.engine.record.RecordReader;
 import tamis.engine.record.Shape;
 
 /** Writes one value as bare text, for the cell of a spreadsheet or the variable of a script. */
@@ -61,7 +62,9 @@ final class ResultText {
               allowed,
               "this calculation has no one figure; say pick= one of " + allowed));
     }
-    return path.stream().map(component -> "/" + component.name()).collect(Collectors.joining());
+    return path.stream()
+        .map(component -> "/" + RecordReader.escaped(component.name()))
+        .collect(Collectors.joining());
   }
 
   private static void refuseParts(Pick pick, Shape shape) {
@@ -107,7 +110,9 @@ final class ResultText {
         nested
             .shape()
             .components()
-            .forEach((name, part) -> collect(part.form(), at + "/" + name, found, inner));
+            .forEach(
+                (name, part) ->
+                    collect(part.form(), at + "/" + RecordReader.escaped(name), found, inner));
       }
     } else if (form instanceof Form.Listed listed) {
       collect(listed.entry(), at + "/0", found, outer);

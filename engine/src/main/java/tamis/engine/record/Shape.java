@@ -105,7 +105,7 @@ public final class Shape {
 
   /** The component marked as headline, with the names that lead to it; empty if there is none. */
   public List<Component> headline() {
-    return marked(true, new ArrayList<>());
+    return headline(new ArrayList<>());
   }
 
   /** The component marked as table, or null. */
@@ -118,18 +118,17 @@ public final class Shape {
     return null;
   }
 
-  private List<Component> marked(boolean headline, List<Class<?>> seen) {
+  private List<Component> headline(List<Class<?>> seen) {
     if (seen.contains(type)) {
       return List.of();
     }
     seen.add(type);
     for (Component component : components.values()) {
-      if (component.described().headline() == headline
-          && component.form() instanceof Form.Numeric) {
+      if (component.described().headline()) {
         return List.of(component);
       }
       if (component.form() instanceof Form.Nested nested) {
-        List<Component> inner = nested.shape().marked(headline, seen);
+        List<Component> inner = nested.shape().headline(seen);
         if (!inner.isEmpty()) {
           List<Component> path = new ArrayList<>(List.of(component));
           path.addAll(inner);

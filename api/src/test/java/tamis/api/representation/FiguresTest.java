@@ -1,0 +1,63 @@
+package tamis.api.representation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import tamis.engine.fault.FaultCode;
+
+class FiguresTest {
+  @ParameterizedTest
+  @CsvSource({
+    "3, 3",
+    "-3, -3",
+    "113.4, 113.4",
+    "0.1, 0.1",
+    "-0.0, 0",
+    "1e5, 100000",
+    "1e-5, 0.00001",
+    "1.5e-7, 0.00000015",
+    "1e-9, 1e-9",
+    "1.25e-9, 1.25e-9",
+    "9007199254740993, 9007199254740992",
+    "1e20, 100000000000000000000",
+    "1e21, 1e21",
+    "1.5e300, 1.5e300",
+    "0.30000000000000004, " + "0.30000000000000004",
+    "2e-3, 0.002",
+    "1234567.891, 1234567.891",
+    "4.9e-324, 4.9e-324"
+  })
+  void doubles_are_as_short_as_exactness_allows(double value, String text) {
+    assertThat(Figures.text(value)).isEqualTo(text);
+  }
+
+  @Test
+  void every_double_is_read_back_as_itself_and_is_a_number_of_json() {
+    SplittableRandom random = new SplittableRandom(7);
+    for (int i = 0; i < 100_000; i++) {
+      double value = Double.longBitsToDouble(random.nextLong());
+      if (Double.isFinite(value)) {
+        String text = Figures.text(value);
+        assertThat(Double.parseDouble(text)).as(text).isEqualTo(value);
+        assertThat(Figures.isNumber(text)).as(text).isTrue();
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"4.40, 4.4", "100, 100", "0.000, 0", "1E+3, 1000", "1E+50, 1e50", "1E-50, 1e-50"})
+  void decimals_lose_their_trailing_zeros(BigDecimal value, String text) {
+    assertThat(Figures.text(value)).isEqualTo(text);
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
+  void what_is_no_finite_number_is_a_failure(double value) {
+    assertThat(Refused.only(() -> Figures.text(value)).code()).isEqualTo(FaultCode.FAILED);
+  }
+}
