@@ -36,14 +36,25 @@ public record Pan(
         @Nullable Length bottomWidth,
     @Described(value = "Top diameter of a frustum", moreThan = "0 m", atMost = "5 m")
         @Nullable Length top,
-    @Described(value = "Bottom diameter of a frustum", moreThan = "0 m", atMost = "5 m")
+    @Described(value = "Bottom diameter of a frustum or ring", moreThan = "0 m", atMost = "5 m")
         @Nullable Length bottom,
     @Described(value = "Inner height", moreThan = "0 m", atMost = "5 m", example = "5 cm")
         @Nullable Length height,
     @Described(
             value = "Water it holds to the rim, measured by its owner; beats every other figure",
             moreThan = "0 ml")
-        @Nullable Volume capacity) {
+        @Nullable Volume capacity,
+    @Described(
+            value = "Diameter of the core of a ring at its bottom, if it tapers",
+            moreThan = "0 m",
+            atMost = "5 m")
+        @Nullable Length coreBottom,
+    @Described(
+            value = "Equal hollows in one tray; dimensions and capacity are those of one hollow",
+            atLeast = "1",
+            atMost = "1000",
+            example = "12")
+        @Nullable Integer cavities) {
   private static final List<String> DIMENSIONS =
       List.of(
           "diameter",
@@ -55,6 +66,7 @@ public record Pan(
           "bottomWidth",
           "top",
           "bottom",
+          "coreBottom",
           "height");
 
   /** Shapes with exact geometry. */
@@ -69,8 +81,10 @@ public record Pan(
     LOAF(List.of("length", "width", "height"), "bottomLength", "bottomWidth"),
     /** Round and tapering: part of a cone. */
     FRUSTUM(List.of("top", "bottom", "height")),
-    /** A tube pan: a straight-walled round less a straight-walled core. */
-    RING(List.of("diameter", "core", "height")),
+    /** Oval with straight sides: two half rounds and what lies between them; may taper. */
+    OBLONG(List.of("length", "width", "height"), "bottomLength", "bottomWidth"),
+    /** A tube pan: a round less its core; either may taper to the bottom. */
+    RING(List.of("diameter", "core", "height"), "bottom", "coreBottom"),
     /** Cap of a sphere; half an ellipsoid if it is deeper than half a sphere. */
     DOME(List.of("diameter", "height")),
     /** Straight-walled. */
@@ -95,8 +109,7 @@ public record Pan(
 
   public Pan {
     ShapeFields fields =
-        new ShapeFields(
-            DIMENSIONS,
+        fields(
             diameter,
             core,
             side,
@@ -106,6 +119,7 @@ public record Pan(
             bottomWidth,
             top,
             bottom,
+            coreBottom,
             height);
     Faults faults = new Faults();
     if (shape != null) {
@@ -116,16 +130,56 @@ public record Pan(
     } else if (capacity == null || !fields.isEmpty()) {
       faults.add(shapeMissing());
     }
-    if (shape == Shape.RING && diameter != null && core != null && core.compareTo(diameter) >= 0) {
-      faults.add(
-          new Fault(
-              FaultCode.INCONSISTENT,
-              "/core",
-              core.toString(),
-              "less than the diameter, " + diameter,
-              "`core` must be less than the diameter, " + diameter + ", was " + core));
+    if (shape == Shape.RING) {
+      refuseUnlessLess("core", core, "diameter", diameter, faults);
+      Length low = bottom == null ? diameter : bottom;
+      Length lowCore = coreBottom == null ? core : coreBottom;
+      if (bottom != null || coreBottom != null) {
+        String name = coreBottom == null ? "core" : "coreBottom";
+        refuseUnlessLess(name, lowCore, bottom == null ? "diameter" : "bottom", low, faults);
+      }
+    }
+    if (shape == Shape.OBLONG) {
+      refuseIfMore("width", width, "length", length, faults);
+      refuseIfMore(
+          "bottomWidth",
+          bottomWidth == null ? width : bottomWidth,
+          "bottomLength",
+          bottomLength == null ? length : bottomLength,
+          faults);
     }
     faults.refuseIfAny();
+  }
+
+  /** A pan with one hollow and a straight core, if it has one. */
+  public Pan(
+      @Nullable Shape shape,
+      @Nullable Length diameter,
+      @Nullable Length core,
+      @Nullable Length side,
+      @Nullable Length length,
+      @Nullable Length width,
+      @Nullable Length bottomLength,
+      @Nullable Length bottomWidth,
+      @Nullable Length top,
+      @Nullable Length bottom,
+      @Nullable Length height,
+      @Nullable Volume capacity) {
+    this(
+        shape,
+        diameter,
+        core,
+        side,
+        length,
+        width,
+        bottomLength,
+        bottomWidth,
+        top,
+        bottom,
+        height,
+        capacity,
+        null,
+        null);
   }
 
   /** A straight-walled round. */
@@ -148,8 +202,7 @@ public record Pan(
   /** Whether all dimensions of its shape are known. */
   boolean isMeasured() {
     return shape != null
-        && new ShapeFields(
-                DIMENSIONS,
+        && fields(
                 diameter,
                 core,
                 side,
@@ -159,8 +212,49 @@ public record Pan(
                 bottomWidth,
                 top,
                 bottom,
+                coreBottom,
                 height)
             .hasAll(shape.needed);
+  }
+
+  /** How many hollows one tray has; one unless told. */
+  int hollows() {
+    return cavities == null ? 1 : cavities;
+  }
+
+  private static ShapeFields fields(@Nullable Length... lengths) {
+    return new ShapeFields(DIMENSIONS, lengths);
+  }
+
+  private static void refuseUnlessLess(
+      String name,
+      @Nullable Length inner,
+      String outerName,
+      @Nullable Length outer,
+      Faults faults) {
+    if (inner != null && outer != null && inner.compareTo(outer) >= 0) {
+      faults.add(tooWide(name, inner, "less than the " + outerName + ", " + outer));
+    }
+  }
+
+  private static void refuseIfMore(
+      String name,
+      @Nullable Length small,
+      String largeName,
+      @Nullable Length large,
+      Faults faults) {
+    if (small != null && large != null && small.compareTo(large) > 0) {
+      faults.add(tooWide(name, small, "at most the " + largeName + ", " + large));
+    }
+  }
+
+  private static Fault tooWide(String name, Length given, String allowed) {
+    return new Fault(
+        FaultCode.INCONSISTENT,
+        "/" + name,
+        given.toString(),
+        allowed,
+        "`" + name + "` must be " + allowed + ", was " + given);
   }
 
   private static Fault shapeMissing() {

@@ -5,28 +5,37 @@ import org.jspecify.annotations.Nullable;
 import tamis.engine.quantity.Length;
 
 /**
- * Exact volumes to the rim and areas at the rim, of inner dimensions. Formulas of solid geometry;
- * centimetres in, so that cubic centimetres are millilitres.
+ * Exact volumes to the rim, or to a depth, and areas at the rim, of the inner dimensions of one
+ * hollow; centimetres in, so that cubic centimetres are millilitres. The section of every shape is
+ * at most quadratic in the height, so that the prismoid rule h/6 (bottom + top + 4 × the section
+ * halfway) is exact for all of them: cones, truncated pyramids, caps of spheres, half ellipsoids.
  */
 final class PanGeometry {
+  private static final int HALVINGS = 60;
+
   private PanGeometry() {}
 
   /** The volume to the rim, or null unless all dimensions of the shape are known. */
   static @Nullable Double millilitres(Pan pan) {
-    Pan.Shape shape = pan.shape();
-    if (shape == null || !pan.isMeasured()) {
+    return pan.isMeasured() ? millilitresTo(pan, 1) : null;
+  }
+
+  /** How deep so much stands in it, or null unless all dimensions of the shape are known. */
+  static @Nullable Double depthCm(Pan pan, double millilitres) {
+    if (!pan.isMeasured()) {
       return null;
     }
-    double height = cm(pan.height());
-    return switch (shape) {
-      case ROUND -> disc(cm(pan.diameter())) * height;
-      case SQUARE -> cm(pan.side()) * cm(pan.side()) * height;
-      case RECTANGLE, LOAF -> prismoid(pan, height);
-      case TRAY -> cm(pan.length()) * cm(pan.width()) * height;
-      case FRUSTUM -> frustum(cm(pan.top()), cm(pan.bottom()), height);
-      case RING -> ring(cm(pan.diameter()), cm(pan.core())) * height;
-      case DOME -> dome(cm(pan.diameter()) / 2, height);
-    };
+    double low = 0;
+    double high = 1;
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = (low + high) / 2;
+      if (millilitresTo(pan, middle) < millilitres) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return high * cm(pan.height());
   }
 
   /** The area of the opening, or null if the dimensions that it needs are not known. */
@@ -38,12 +47,17 @@ final class PanGeometry {
     return switch (shape) {
       case ROUND, DOME -> discOrNull(pan.diameter());
       case FRUSTUM -> discOrNull(pan.top());
-      case SQUARE -> productOrNull(pan.side(), pan.side());
-      case RECTANGLE, LOAF, TRAY -> productOrNull(pan.length(), pan.width());
+      case SQUARE -> pan.side() == null ? null : cm(pan.side()) * cm(pan.side());
+      case RECTANGLE, LOAF, TRAY ->
+          pan.length() == null || pan.width() == null ? null : cm(pan.length()) * cm(pan.width());
+      case OBLONG ->
+          pan.length() == null || pan.width() == null
+              ? null
+              : oblong(cm(pan.length()), cm(pan.width()));
       case RING ->
           pan.diameter() == null || pan.core() == null
               ? null
-              : ring(cm(pan.diameter()), cm(pan.core()));
+              : disc(cm(pan.diameter())) - disc(cm(pan.core()));
     };
   }
 
@@ -56,18 +70,42 @@ final class PanGeometry {
     return Math.PI / 4;
   }
 
-  /** Straight between two rectangles: h/6 (top + bottom + 4 × the section halfway). */
-  private static double prismoid(Pan pan, double height) {
-    double length = cm(pan.length());
-    double width = cm(pan.width());
-    double bottomLength = pan.bottomLength() == null ? length : cm(pan.bottomLength());
-    double bottomWidth = pan.bottomWidth() == null ? width : cm(pan.bottomWidth());
-    double middle = (length + bottomLength) / 2 * (width + bottomWidth) / 2;
-    return height / 6 * (length * width + bottomLength * bottomWidth + 4 * middle);
+  /** The volume up to a part of the height. */
+  private static double millilitresTo(Pan pan, double part) {
+    double depth = part * cm(pan.height());
+    return depth
+        / 6
+        * (sectionSquareCm(pan, 0)
+            + 4 * sectionSquareCm(pan, part / 2)
+            + sectionSquareCm(pan, part));
   }
 
-  private static double frustum(double top, double bottom, double height) {
-    return Math.PI * height / 12 * (top * top + top * bottom + bottom * bottom);
+  /** The section at a part of the height: 0 the bottom, 1 the rim. */
+  private static double sectionSquareCm(Pan pan, double at) {
+    Pan.Shape shape = Objects.requireNonNull(pan.shape());
+    return switch (shape) {
+      case ROUND -> disc(cm(pan.diameter()));
+      case SQUARE -> cm(pan.side()) * cm(pan.side());
+      case TRAY -> cm(pan.length()) * cm(pan.width());
+      case RECTANGLE, LOAF ->
+          between(pan.bottomLength(), pan.length(), at)
+              * between(pan.bottomWidth(), pan.width(), at);
+      case OBLONG ->
+          oblong(
+              between(pan.bottomLength(), pan.length(), at),
+              between(pan.bottomWidth(), pan.width(), at));
+      case FRUSTUM -> disc(between(pan.bottom(), pan.top(), at));
+      case RING ->
+          disc(between(pan.bottom(), pan.diameter(), at))
+              - disc(between(pan.coreBottom(), pan.core(), at));
+      case DOME -> dome(cm(pan.diameter()) / 2, cm(pan.height()), at);
+    };
+  }
+
+  /** Straight from the bottom to the rim; straight up if no bottom is told. */
+  private static double between(@Nullable Length bottom, @Nullable Length rim, double at) {
+    double upper = cm(rim);
+    return bottom == null ? upper : cm(bottom) + (upper - cm(bottom)) * at;
   }
 
   /**
@@ -75,14 +113,18 @@ final class PanGeometry {
    * not bulge, as a larger cap would, or nothing would come out of it: half an ellipsoid. Both are
    * half a sphere where they meet.
    */
-  private static double dome(double radius, double height) {
-    return height <= radius
-        ? Math.PI * height / 6 * (3 * radius * radius + height * height)
-        : Math.PI * 2 / 3 * radius * radius * height;
+  private static double dome(double radius, double height, double at) {
+    double depth = at * height;
+    if (height <= radius) {
+      double sphere = (radius * radius + height * height) / (2 * height);
+      return Math.PI * (2 * sphere * depth - depth * depth);
+    }
+    return Math.PI * radius * radius * (1 - (1 - at) * (1 - at));
   }
 
-  private static double ring(double diameter, double core) {
-    return disc(diameter) - disc(core);
+  /** Two half rounds with a rectangle between them. */
+  private static double oblong(double length, double width) {
+    return disc(width) + (length - width) * width;
   }
 
   private static double disc(double diameter) {
@@ -91,10 +133,6 @@ final class PanGeometry {
 
   private static @Nullable Double discOrNull(@Nullable Length diameter) {
     return diameter == null ? null : disc(cm(diameter));
-  }
-
-  private static @Nullable Double productOrNull(@Nullable Length one, @Nullable Length other) {
-    return one == null || other == null ? null : cm(one) * cm(other);
   }
 
   private static double cm(@Nullable Length length) {

@@ -10,7 +10,6 @@ import tamis.engine.fault.FaultCode;
 import tamis.engine.fault.Refusal;
 import tamis.engine.note.Notes;
 import tamis.engine.quantity.Spread;
-import tamis.engine.quantity.Volume;
 import tamis.engine.record.Nearest;
 import tamis.engine.table.BadTable;
 import tamis.engine.table.Row;
@@ -23,9 +22,6 @@ import tamis.engine.table.TableReader;
  * threads.
  */
 public final class Pans {
-  /** Printed capacities are rounded down by up to a sixth; more than this is another dish. */
-  private static final double DOUBTFUL = 0.25;
-
   private static final Pans STANDARD =
       new Pans(
           TableReader.read(
@@ -65,18 +61,19 @@ public final class Pans {
   }
 
   /**
-   * What it holds to the rim. Typical is the owner's capacity, else the published one, else exact
-   * geometry; where a published capacity and geometry both exist, low and high are the two.
+   * What it holds to the rim, all hollows of a tray together. Typical is the owner's capacity, else
+   * the published one, else exact geometry; where a published capacity and geometry both exist, low
+   * and high are the two.
    *
    * @throws Refusal {@code unknown-pan}
    */
   public Spread millilitres(PanRef ref) {
-    Double geometric = geometricMillilitres(ref);
-    Volume capacity = described(ref).capacity();
-    if (capacity == null) {
+    @Nullable Double geometric = geometricMillilitres(ref);
+    Pan pan = described(ref);
+    if (pan.capacity() == null) {
       return Spread.exactly(Objects.requireNonNull(geometric)); // Pan has one of the two
     }
-    double stated = capacity.millilitres();
+    double stated = pan.capacity().millilitres() * pan.hollows();
     return geometric == null || ref.id() == null
         ? Spread.exactly(stated)
         : new Spread(Math.min(stated, geometric), stated, Math.max(stated, geometric));
@@ -93,17 +90,10 @@ public final class Pans {
     if (ref.id() != null) {
       StandardPan pan = find(ref.id());
       notes.cite(pan.row(), result);
-      remark(pan, held.typical(), notes, place);
+      PanRemarks.ofStandard(pan, held.typical(), notes, place);
     }
     if (isStraightRing(ref)) {
-      notes.remark(
-          "ring-straight",
-          place,
-          "the ring is taken as straight-walled, "
-              + ml(held.typical())
-              + "; with a half-round bottom it holds "
-              + ml(held.typical() * PanGeometry.halfRoundPart())
-              + ": give its `capacity`");
+      PanRemarks.ofStraightRing(held.typical(), notes, place);
     }
     return held;
   }
@@ -115,12 +105,21 @@ public final class Pans {
 
   /** Exact geometry to the rim, or null if not all inner dimensions are known. */
   public @Nullable Double geometricMillilitres(PanRef ref) {
-    return PanGeometry.millilitres(described(ref));
+    Pan pan = described(ref);
+    @Nullable Double one = PanGeometry.millilitres(pan);
+    return one == null ? null : one * pan.hollows();
   }
 
   /** The area of the opening at the rim, or null if it is not known. */
   public @Nullable Double areaSquareCm(PanRef ref) {
-    return PanGeometry.rimSquareCm(described(ref));
+    Pan pan = described(ref);
+    @Nullable Double one = PanGeometry.rimSquareCm(pan);
+    return one == null ? null : one * pan.hollows();
+  }
+
+  /** How many hollows it has; one unless it is a tray of them. */
+  public int cavities(PanRef ref) {
+    return described(ref).hollows();
   }
 
   /** The inner height, or null if it is not known. */
@@ -132,35 +131,33 @@ public final class Pans {
     return pan.height() == null ? null : pan.height().centimetres();
   }
 
+  /**
+   * How deep a part of what it holds stands in it. Where its capacity and its geometry disagree,
+   * the same part of its geometry is taken; where only its height is known, walls are taken as
+   * straight. Null if the height is not known.
+   *
+   * @param part of the capacity, 0 to 1
+   */
+  public @Nullable Double depthCm(PanRef ref, double part) {
+    Pan pan = described(ref);
+    @Nullable Double geometric = PanGeometry.millilitres(pan);
+    if (geometric != null) {
+      return PanGeometry.depthCm(pan, geometric * part);
+    }
+    @Nullable Double height = heightCm(ref);
+    return height == null ? null : height * part;
+  }
+
   private Pan described(PanRef ref) {
     return ref.id() == null ? Objects.requireNonNull(ref.object()) : find(ref.id()).pan();
   }
 
   private boolean isStraightRing(PanRef ref) {
     Pan pan = described(ref);
-    return pan.shape() == Pan.Shape.RING && pan.capacity() == null;
-  }
-
-  private static void remark(StandardPan pan, double held, Notes notes, String place) {
-    String id = pan.row().key();
-    if (pan.differsByMaker()) {
-      notes.estimate(
-          "capacity-differs-by-maker",
-          place,
-          id + " holds " + ml(held) + " in one maker's list; the standard fixes the rim only");
-    }
-    Double straight = PanGeometry.millilitres(pan.pan());
-    if (straight != null && Math.abs(straight - held) > DOUBTFUL * held) {
-      notes.estimate(
-          "capacity-doubtful",
-          place,
-          id
-              + " is published with "
-              + ml(held)
-              + " but its straight walls would hold "
-              + ml(straight)
-              + ": fill yours with water and give its `capacity`");
-    }
+    return pan.shape() == Pan.Shape.RING
+        && pan.capacity() == null
+        && pan.bottom() == null
+        && pan.coreBottom() == null;
   }
 
   private StandardPan find(String id) {
@@ -188,9 +185,5 @@ public final class Pans {
       throw new BadTable(
           table.name(), pan.row().line(), "also", id + " stands in line " + earlier.row().line());
     }
-  }
-
-  private static String ml(double millilitres) {
-    return Math.round(millilitres) + " ml";
   }
 }

@@ -35,8 +35,14 @@ record StandardPan(Row row, Pan pan) {
     return also == null ? List.of() : Arrays.asList(also.split(";"));
   }
 
+  /** Of all hollows together. */
   @Nullable Double publishedMillilitres() {
-    return row.numberOrNull("capacity_ml");
+    return pan.capacity() == null ? null : pan.capacity().millilitres() * pan.hollows();
+  }
+
+  @Nullable Double geometricMillilitres() {
+    @Nullable Double one = PanGeometry.millilitres(pan);
+    return one == null ? null : one * pan.hollows();
   }
 
   @Nullable Double heightCm() {
@@ -55,6 +61,7 @@ record StandardPan(Row row, Pan pan) {
     Length diameter = shape == null ? null : length(row, "diameter_cm");
     boolean square = shape == Pan.Shape.SQUARE;
     boolean frustum = shape == Pan.Shape.FRUSTUM;
+    @Nullable Double cavities = row.numberOrNull("cavities");
     return new Pan(
         shape,
         frustum ? null : diameter,
@@ -67,7 +74,9 @@ record StandardPan(Row row, Pan pan) {
         frustum ? diameter : null,
         length(row, "bottom_diameter_cm"),
         shape == null ? null : length(row, "height_cm"),
-        capacity);
+        capacity,
+        null,
+        cavities == null ? null : cavities.intValue());
   }
 
   private static Pan.@Nullable Shape shape(Row row) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
 import java.util.stream.LongStream;
@@ -17,6 +18,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import tamis.engine.fault.Fault;
 import tamis.engine.fault.FaultCode;
 import tamis.engine.fault.Refusal;
+import tamis.engine.quantity.Fraction;
 import tamis.engine.quantity.Length;
 
 /** The seed stands in the name of each drawn case; {@code -Dtamis.seed=N} draws it again. */
@@ -57,9 +59,9 @@ class CoatTest {
     double b = random.nextDouble(5, 60);
     int layers = random.nextInt(1, 6);
     double layer = random.nextDouble(0.5, 10);
-    double top = random.nextDouble(0, 3);
-    double side = random.nextDouble(0.01, 3);
-    double between = random.nextDouble(0, 3);
+    double top = random.nextDouble(0, layer);
+    double side = random.nextDouble(0.01, 2.5);
+    double between = random.nextDouble(0, layer);
     for (CakeShape.Shape shape : CakeShape.Shape.values()) {
       CakeShape cake = cake(shape, a, b, layers, layer);
       double high = layers * layer + (layers - 1) * between + top;
@@ -122,6 +124,92 @@ class CoatTest {
         .filteredOn(fault -> fault.code() == FaultCode.NOT_ALLOWED)
         .extracting(Fault::pointer)
         .containsExactly(foreign.split(" "));
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @MethodSource("seeds")
+  void crumb_coat_trimmed_layers_and_levelling_fill_the_same_outer_solid(long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    double a = random.nextDouble(10, 60);
+    double b = random.nextDouble(10, 60);
+    int layers = random.nextInt(3, 6);
+    double layer = random.nextDouble(2, 8);
+    double cut = random.nextDouble(0, 1);
+    double trim = random.nextDouble(0, 3);
+    double crumb = random.nextDouble(0, 0.5);
+    double thick = random.nextDouble(0, 1);
+    for (CakeShape.Shape shape : CakeShape.Shape.values()) {
+      CakeShape whole = cake(shape, a, b, layers, layer);
+      CakeShape cake =
+          new CakeShape(
+              shape,
+              whole.diameter(),
+              whole.side(),
+              whole.length(),
+              whole.width(),
+              layers,
+              whole.layerHeight(),
+              cm(cut),
+              cm(trim));
+      double stack = layers * (layer - cut) + (layers - 1) * thick;
+      double around = 2 * (crumb + thick);
+      double outer = solid(shape, a + around, b + around, stack + crumb + thick);
+      double cakes =
+          2 * solid(shape, a, b, layer - cut)
+              + (layers - 2) * solid(shape, a - 2 * trim, b - 2 * trim, layer - cut);
+      Coat coat =
+          new Coat(cake, cm(thick), cm(thick), cm(thick), List.of(), cm(crumb), new Fraction(0.1));
+      assertThat(coat.volumes().total())
+          .as("%s", shape)
+          .isCloseTo((outer - cakes) * 1.1, Percentage.withPercentage(1e-6));
+      assertThat(coat.volumes().piping())
+          .isCloseTo((outer - cakes) * 0.1, Percentage.withPercentage(1e-6));
+    }
+  }
+
+  @Test
+  void tiers_take_what_each_takes_alone() {
+    CakeShape low = CakeShape.round(cm(30), 3, cm(4));
+    CakeShape high = CakeShape.round(cm(20), 2, cm(4));
+    Coat tiered = new Coat(null, cm(0.5), cm(0.5), cm(0.5), List.of(low, high), null, null);
+    double alone =
+        new Coat(low, cm(0.5), cm(0.5), cm(0.5)).volumes().total()
+            + new Coat(high, cm(0.5), cm(0.5), cm(0.5)).volumes().total();
+    assertThat(tiered.volumes().total()).isCloseTo(alone, within(1e-9));
+  }
+
+  @ParameterizedTest(name = "top {0}, side {1}, between {2} cm on a cake 10 cm wide, 2 × 3 cm high")
+  @CsvSource({"6.1, 1, 1, /top", "1, 5.1, 1, /side", "1, 1, 6.1, /between"})
+  void a_coat_thicker_than_the_cake_is_refused(
+      double top, double side, double between, String pointer) {
+    CakeShape cake = CakeShape.round(cm(10), 2, cm(3));
+    Refusal refusal =
+        catchThrowableOfType(Refusal.class, () -> new Coat(cake, cm(top), cm(side), cm(between)));
+    assertThat(refusal.faults()).extracting(Fault::pointer).containsExactly(pointer);
+    assertThat(refusal.faults().get(0).code()).isEqualTo(FaultCode.INCONSISTENT);
+  }
+
+  @Test
+  void a_tier_wider_than_the_one_below_is_refused() {
+    CakeShape low = CakeShape.round(cm(20), 1, cm(4));
+    CakeShape high = CakeShape.round(cm(30), 1, cm(4));
+    Refusal refusal =
+        catchThrowableOfType(
+            Refusal.class,
+            () -> new Coat(null, cm(1), cm(1), null, List.of(low, high), null, null));
+    assertThat(refusal.faults()).extracting(Fault::pointer).containsExactly("/tiers/1");
+  }
+
+  @ParameterizedTest(name = "levelled {0}, trimmed {1}")
+  @CsvSource({"4, 0, /levelled", "0, 10, /innerTrim"})
+  void a_layer_of_which_nothing_is_left_is_refused(double cut, double trim, String pointer) {
+    Refusal refusal =
+        catchThrowableOfType(
+            Refusal.class,
+            () ->
+                new CakeShape(
+                    CakeShape.Shape.ROUND, cm(20), null, null, null, 3, cm(4), cm(cut), cm(trim)));
+    assertThat(refusal.faults()).extracting(Fault::pointer).containsExactly(pointer);
   }
 
   private static Coat coat(ArgumentsAccessor row) {

@@ -34,6 +34,19 @@ final class PanExamples {
     return switch (shape) {
       case ROUND, DOME -> pan(shape, a, null, null, null, null, null, null, null, null, h);
       case SQUARE -> pan(shape, null, null, a, null, null, null, null, null, null, h);
+      case OBLONG ->
+          pan(
+              shape,
+              null,
+              null,
+              null,
+              Math.max(a, b),
+              Math.min(a, b),
+              Math.max(a, b) * taper,
+              Math.min(a, b) * taper,
+              null,
+              null,
+              h);
       case RECTANGLE, LOAF ->
           pan(shape, null, null, null, a, b, a * taper, b * taper, null, null, h);
       case FRUSTUM -> pan(shape, null, null, null, null, null, null, null, a, b, h);

@@ -86,6 +86,58 @@ class PanGeometryTest {
         .isCloseTo(whole, ROUNDING);
   }
 
+  @ParameterizedTest(name = "seed {0}")
+  @MethodSource("seeds")
+  void a_tapering_ring_is_one_cone_less_another(long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    double top = random.nextDouble(15, 60);
+    double bottom = random.nextDouble(15, 60);
+    double core = random.nextDouble(1, 9);
+    double coreBottom = random.nextDouble(1, 14);
+    double height = random.nextDouble(1, 20);
+    Pan ring =
+        new Pan(
+            Pan.Shape.RING,
+            PanExamples.cm(top),
+            PanExamples.cm(core),
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            PanExamples.cm(bottom),
+            PanExamples.cm(height),
+            null,
+            PanExamples.cm(coreBottom),
+            null);
+    assertThat(PanGeometry.millilitres(ring))
+        .isCloseTo(
+            PanGeometry.millilitres(PanExamples.frustum(top, bottom, height))
+                - PanGeometry.millilitres(PanExamples.frustum(core, coreBottom, height)),
+            ROUNDING);
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @MethodSource("seeds")
+  void a_full_pan_is_filled_to_its_height_and_less_stands_lower(long seed) {
+    for (Pan.Shape shape : Pan.Shape.values()) {
+      Pan pan = PanExamples.drawn(shape, new SplittableRandom(seed), 1);
+      double full = PanGeometry.millilitres(pan);
+      double height = pan.height().centimetres();
+      assertThat(PanGeometry.depthCm(pan, full)).as("%s", shape).isCloseTo(height, within(1e-6));
+      double half = PanGeometry.depthCm(pan, full / 2);
+      assertThat(half).as("%s", shape).isBetween(0.0, height);
+      assertThat(PanGeometry.depthCm(pan, full / 4)).as("%s", shape).isLessThan(half);
+    }
+  }
+
+  @Test
+  void half_of_a_straight_tin_stands_half_as_high() {
+    Pan round = Pan.round(PanExamples.cm(20.0), PanExamples.cm(6.0));
+    assertThat(PanGeometry.depthCm(round, 300 * Math.PI)).isEqualTo(3, within(1e-9));
+  }
+
   @Test
   void a_half_torus_is_the_half_round_ring_half_as_high_as_wide() {
     // Middle radius 8, section radius 3: π² R r² = 710.6115168784338.

@@ -26,6 +26,7 @@ class PanTest {
     "RING, diameter height, /core",
     "DOME, height, /diameter",
     "TRAY, width height, /length",
+    "OBLONG, length height, /width",
   })
   void a_shape_without_one_of_its_dimensions_is_refused(
       Pan.Shape shape, String given, String missing) {
@@ -53,6 +54,28 @@ class PanTest {
     Fault fault = only(refusal);
     assertThat(fault.code()).isEqualTo(FaultCode.INCONSISTENT);
     assertThat(fault.pointer()).isEqualTo("/core");
+  }
+
+  @Test
+  void an_oval_wider_than_long_is_refused() {
+    Refusal refusal =
+        catchThrowableOfType(
+            Refusal.class,
+            () ->
+                new Pan(
+                    Pan.Shape.OBLONG,
+                    null,
+                    null,
+                    null,
+                    Length.ofCentimetres(10),
+                    Length.ofCentimetres(12),
+                    null,
+                    null,
+                    null,
+                    null,
+                    Length.ofCentimetres(5),
+                    null));
+    assertThat(refusal.faults()).extracting(Fault::pointer).contains("/width");
   }
 
   @Test

@@ -172,4 +172,24 @@ class PansTest {
       assertThat(actual).isEqualTo(expected, within(tolerance));
     }
   }
+
+  @Test
+  void a_tray_holds_what_all_its_hollows_hold() {
+    PanRef cup = PanRef.parse("muffin-cup-7x3-cm");
+    PanRef tray = PanRef.parse("muffin-tray-of-12-7x3-cm");
+    assertThat(PANS.cavities(tray)).isEqualTo(12);
+    assertThat(PANS.millilitres(tray).typical())
+        .isEqualTo(12 * PANS.millilitres(cup).typical(), within(1e-9));
+    assertThat(PANS.areaSquareCm(tray)).isEqualTo(12 * PANS.areaSquareCm(cup), within(1e-9));
+    assertThat(PANS.depthCm(tray, 0.5)).isEqualTo(PANS.depthCm(cup, 0.5), within(1e-9));
+    assertThat(PANS.publishedMillilitres(PanRef.parse("muffin-tray-of-12-2_75x1_5-in")))
+        .isEqualTo(12 * 118.294, within(1e-9));
+  }
+
+  @Test
+  void a_pan_of_which_only_the_height_is_known_is_taken_as_straight() {
+    assertThat(PANS.depthCm(PanRef.parse("gastronorm-1-1x65-mm"), 0.5))
+        .isEqualTo(3.25, within(1e-9));
+    assertThat(PANS.depthCm(PanRef.of(Pan.ofCapacity(Volume.ofLitres(1))), 0.5)).isNull();
+  }
 }
