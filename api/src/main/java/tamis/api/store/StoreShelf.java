@@ -32,18 +32,18 @@ final class StoreShelf implements Shelf {
   public @Nullable Formula formula(String id, @Nullable Integer number) {
     @Nullable Stored stored =
         number == null ? asOf(Kind.FORMULA, id) : store.read(Kind.FORMULA, id, number);
-    boolean known = stored != null && stored.revision() <= revision && stored.document() != null;
-    return known && stored.document().record() instanceof Formula formula ? formula : null;
+    boolean later = stored != null && stored.revision() > revision;
+    return record(stored) instanceof Formula formula && !later ? formula : null;
   }
 
   @Override
   public @Nullable Ingredient ingredient(String id) {
-    @Nullable Stored stored = asOf(Kind.INGREDIENT, id);
-    return stored != null
-            && stored.document() != null
-            && stored.document().record() instanceof Ingredient ingredient
-        ? ingredient
-        : null;
+    return record(asOf(Kind.INGREDIENT, id)) instanceof Ingredient ingredient ? ingredient : null;
+  }
+
+  private static @Nullable Record record(@Nullable Stored stored) {
+    @Nullable Document document = stored == null ? null : stored.document();
+    return document == null ? null : document.record();
   }
 
   @Override
