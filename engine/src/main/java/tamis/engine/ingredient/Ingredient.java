@@ -107,4 +107,28 @@ public record Ingredient(
   public @Nullable Double per100g(Nutrient nutrient) {
     return per100g.get(nutrient);
   }
+
+  /**
+   * The amount in 100 g where the document says it or it follows: where there is no fat there is no
+   * trans fat. Null if it is not known.
+   */
+  public @Nullable Double known(Nutrient nutrient) {
+    @Nullable Double value = per100g.get(nutrient);
+    @Nullable Nutrient whole = nutrient.partOf();
+    if (value != null || whole == null) {
+      return value;
+    }
+    @Nullable Double all = known(whole);
+    return all != null && all == 0 ? all : null;
+  }
+
+  /** The most that 100 g can hold of a nutrient that the document does not name, in its unit. */
+  public double most(Nutrient nutrient) {
+    @Nullable Nutrient whole = nutrient.partOf();
+    if (whole == null) {
+      return nutrient.unit().equals("g") ? 100 : Double.POSITIVE_INFINITY;
+    }
+    @Nullable Double all = known(whole);
+    return all == null ? most(whole) : all;
+  }
 }

@@ -1,6 +1,7 @@
 package tamis.engine.ingredient;
 
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /** What a food is made of, as composition tables count it. Each with its unit and table column. */
 public enum Nutrient {
@@ -35,7 +36,30 @@ public enum Nutrient {
   LACTOSE("lactose", "g", "lactose_g"),
   MALTOSE("maltose", "g", "maltose_g"),
   GALACTOSE("galactose", "g", "galactose_g"),
-  THEOBROMINE("theobromineMg", "mg", "theobromine_mg");
+  THEOBROMINE("theobromineMg", "mg", "theobromine_mg"),
+  VITAMIN_A("vitaminAUg", "µg", "vitamin_a_ug_rae"),
+  VITAMIN_C("vitaminCMg", "mg", "vitamin_c_mg"),
+  VITAMIN_E("vitaminEMg", "mg", "vitamin_e_mg"),
+  VITAMIN_K("vitaminKUg", "µg", "vitamin_k_ug"),
+  THIAMIN("thiaminMg", "mg", "thiamin_mg"),
+  RIBOFLAVIN("riboflavinMg", "mg", "riboflavin_mg"),
+  NIACIN("niacinMg", "mg", "niacin_mg"),
+  VITAMIN_B6("vitaminB6Mg", "mg", "vitamin_b6_mg"),
+  FOLATE("folateUg", "µg", "folate_ug_dfe"),
+  VITAMIN_B12("vitaminB12Ug", "µg", "vitamin_b12_ug"),
+  BIOTIN("biotinUg", "µg", "biotin_ug"),
+  PANTOTHENIC_ACID("pantothenicAcidMg", "mg", "pantothenic_acid_mg"),
+  PHOSPHORUS("phosphorusMg", "mg", "phosphorus_mg"),
+  IODINE("iodineUg", "µg", "iodine_ug"),
+  MAGNESIUM("magnesiumMg", "mg", "magnesium_mg"),
+  ZINC("zincMg", "mg", "zinc_mg"),
+  SELENIUM("seleniumUg", "µg", "selenium_ug"),
+  COPPER("copperMg", "mg", "copper_mg"),
+  MANGANESE("manganeseMg", "mg", "manganese_mg"),
+  CHROMIUM("chromiumUg", "µg", "chromium_ug"),
+  MOLYBDENUM("molybdenumUg", "µg", "molybdenum_ug"),
+  CHLORIDE("chlorideMg", "mg", "chloride_mg"),
+  CHOLINE("cholineMg", "mg", "choline_mg");
 
   private final String text;
   private final String unit;
@@ -50,6 +74,16 @@ public enum Nutrient {
   /** g, mg, µg, kcal or kJ. */
   public String unit() {
     return unit;
+  }
+
+  /** The nutrient that this one is a part of and cannot exceed, or null. */
+  public @Nullable Nutrient partOf() {
+    return switch (this) {
+      case SATURATES, MONOUNSATURATES, POLYUNSATURATES, TRANS -> FAT;
+      case FIBRE, SUGARS, POLYOLS, STARCH -> CARBOHYDRATE;
+      case ADDED_SUGARS, SUCROSE, GLUCOSE, FRUCTOSE, LACTOSE, MALTOSE, GALACTOSE -> SUGARS;
+      default -> null;
+    };
   }
 
   String column() {
