@@ -15,6 +15,7 @@ import tamis.engine.quantity.Spread;
  * @param flour total flour with that of joined parts, in grams
  * @param weighed all that is weighed in
  * @param mass what stays at mixing, after {@code remains}
+ * @param expanded ingredient lines over all its parts
  */
 record Draft(
     Formula formula,
@@ -22,7 +23,8 @@ record Draft(
     boolean free,
     double flour,
     Spread weighed,
-    Spread mass) {
+    Spread mass,
+    long expanded) {
 
   /**
    * @param index of the line in the document
@@ -39,7 +41,12 @@ record Draft(
       @Nullable Draft part,
       Spread grams,
       boolean flour,
-      List<Cited> sources) {}
+      List<Cited> sources) {
+
+    DraftLine times(double factor) {
+      return new DraftLine(index, line, ingredient, part, grams.times(factor), flour, sources);
+    }
+  }
 
   /** After make-up: the raw scaling weight. */
   Spread madeUp() {
@@ -52,6 +59,11 @@ record Draft(
     return yield.mass() == null
         ? madeUp().times(yield.afterBake())
         : Spread.exactly(yield.mass().grams());
+  }
+
+  /** What one time the formula gives: finished, or raw after make-up. */
+  double grams(boolean baked) {
+    return (baked ? finished() : madeUp()).typical();
   }
 
   /** Flour in one gram of the finished formula. */

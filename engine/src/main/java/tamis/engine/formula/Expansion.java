@@ -22,12 +22,18 @@ import tamis.engine.record.Limits;
  * asks for its finished mass, so the part is made larger by its own losses.
  */
 public final class Expansion {
-  private final Limits limits;
+  /** More than this of one ingredient nobody bakes: a million tonnes. */
+  private static final double MOST_GRAMS = 1e12;
+
+  private final String size;
   private final List<BatchLine> lines = new ArrayList<>();
   private final Notes notes = new Notes();
 
-  private Expansion(Limits limits) {
-    this.limits = limits;
+  /**
+   * @param size pointer of what makes the batch as large as it is
+   */
+  private Expansion(String size) {
+    this.size = size;
   }
 
   /**
@@ -39,9 +45,10 @@ public final class Expansion {
   public static Batch expand(Larder larder, Limits limits, FormulaRef reference, @Nullable To to) {
     Drafting drafting = new Drafting(larder, limits);
     Draft draft = drafting.draft(reference, "/formula");
-    Expansion expansion = new Expansion(limits);
+    Expansion expansion = new Expansion(to == null ? "/formula" : "/to");
     drafting.remarks().forEach(expansion.notes::add);
-    Sizing.Size size = new Sizing(larder, draft, expansion.notes).size(to);
+    boolean inline = reference.object() != null;
+    Sizing.Size size = new Sizing(larder, draft, inline, expansion.notes).size(to);
     return expansion.batch(draft, size);
   }
 
@@ -99,12 +106,7 @@ public final class Expansion {
 
   private BatchLine add(
       Draft.DraftLine line, Ingredient ingredient, String at, double factor, double stays) {
-    if (lines.size() >= limits.expandedLines()) {
-      throw Refusal.of(
-          FaultCode.TOO_MANY,
-          "/formula",
-          "over all its parts the batch has more than " + limits.expandedLines() + " lines");
-    }
+    refuseHuge(line, factor);
     for (Cited source : line.sources()) {
       notes.cite(
           source.table(),
@@ -126,6 +128,17 @@ public final class Expansion {
             line.flour());
     lines.add(made);
     return made;
+  }
+
+  private void refuseHuge(Draft.DraftLine line, double factor) {
+    Quantity written = line.line().quantity();
+    double most = Math.max(line.grams().high(), written.isMeasured() ? written.high() : 0) * factor;
+    if (!(most <= MOST_GRAMS)) {
+      throw Refusal.of(
+          FaultCode.OUT_OF_BOUNDS,
+          size,
+          "this comes to more of `" + line.line().name() + "` than is worked out: 1e12 g");
+    }
   }
 
   /** Each ingredient once, over all lines. */

@@ -1,14 +1,16 @@
 package tamis.engine.formula;
 
+import java.util.Objects;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.fault.Fault;
 import tamis.engine.fault.FaultCode;
 import tamis.engine.fault.Refusal;
 import tamis.engine.ingredient.Ingredient;
+import tamis.engine.ingredient.IngredientRef;
 import tamis.engine.ingredient.Weighing;
 import tamis.engine.note.Notes;
-import tamis.engine.quantity.Dimension;
-import tamis.engine.quantity.Unit;
+import tamis.engine.quantity.Spread;
 
 /** Sizes a batch by one ingredient over all parts, or by one line. */
 final class LineSizing {
@@ -25,7 +27,7 @@ final class LineSizing {
   double factor(FixedLine fixed) {
     String at = "/to/line";
     if (fixed.ingredient() != null) {
-      Ingredient ingredient = larder.ingredient(fixed.ingredient());
+      Ingredient ingredient = ingredient(fixed.ingredient());
       double written = total(draft, ingredient.id(), 1);
       if (written <= 0) {
         throw refused(
@@ -56,47 +58,42 @@ final class LineSizing {
       throw refused(
           FaultCode.NO_SIZE, at + "/path", path, "the line at `" + path + "` weighs nothing");
     }
-    @Nullable Ingredient ingredient = found.line().ingredient();
-    double wanted =
-        ingredient == null
-            ? massOnly(fixed)
-            : grams(fixed, ingredient, found.line().line().state());
-    return wanted / written;
+    return grams(fixed, found.line()) / written;
+  }
+
+  private Ingredient ingredient(IngredientRef reference) {
+    try {
+      return larder.ingredient(reference);
+    } catch (Refusal refusal) {
+      throw refusal.under("/to/line/ingredient");
+    }
+  }
+
+  private double grams(FixedLine fixed, Draft.DraftLine line) {
+    @Nullable Draft part = line.part();
+    if (part == null) {
+      return grams(fixed, Objects.requireNonNull(line.ingredient()), line.line().state());
+    }
+    String name = line.line().name();
+    return positive(fixed, weighing -> FinishedMass.of(fixed.quantity(), part, name, weighing));
   }
 
   private double grams(FixedLine fixed, Ingredient ingredient, @Nullable String state) {
+    return positive(fixed, weighing -> weighing.grams(fixed.quantity(), ingredient, state));
+  }
+
+  private double positive(FixedLine fixed, Function<Weighing, Spread> weigh) {
     String at = "/to/line/quantity";
+    double grams;
     try {
-      Weighing weighing = new Weighing(draft.formula().measures(), at, "/factor", notes);
-      return positive(weighing.grams(fixed.quantity(), ingredient, state).typical(), fixed);
+      grams = weigh.apply(new Weighing(draft.formula().measures(), at, "/factor", notes)).typical();
     } catch (Refusal refusal) {
-      throw refusal.faults().get(0).pointer().isEmpty() ? refusal.under(at) : refusal;
+      throw refusal.under(at);
     }
-  }
-
-  private double massOnly(FixedLine fixed) {
-    Weighing weighing =
-        new Weighing(draft.formula().measures(), "/to/line/quantity", "/factor", notes);
-    Unit unit = weighing.unit(fixed.quantity().unit());
-    if (!fixed.quantity().isMeasured() || unit.dimension() != Dimension.MASS) {
-      throw refused(
-          FaultCode.WRONG_DIMENSION,
-          "/to/line/quantity",
-          fixed.quantity().text(),
-          "a part is fixed by its mass");
-    }
-    return positive(fixed.quantity().amount() * unit.factor(), fixed);
-  }
-
-  private static double positive(double grams, FixedLine fixed) {
     if (grams > 0) {
       return grams;
     }
-    throw refused(
-        FaultCode.OUT_OF_BOUNDS,
-        "/to/line/quantity",
-        fixed.quantity().text(),
-        "must be more than 0");
+    throw refused(FaultCode.OUT_OF_BOUNDS, at, fixed.quantity().text(), "must be more than 0");
   }
 
   /** Grams of an ingredient in one time the draft, over all parts. */

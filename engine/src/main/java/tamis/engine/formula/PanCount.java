@@ -1,6 +1,8 @@
 package tamis.engine.formula;
 
 import org.jspecify.annotations.Nullable;
+import tamis.engine.fault.FaultCode;
+import tamis.engine.fault.Refusal;
 import tamis.engine.pan.PanRef;
 import tamis.engine.quantity.Fraction;
 import tamis.engine.quantity.Mass;
@@ -14,9 +16,18 @@ public record PanCount(
         PanRef pan,
     @Described(value = "How many", atLeast = "1", atMost = "10000", example = "2")
         @Nullable Integer count,
-    @Described(value = "Part of the volume that is filled", example = "0.6")
+    @Described(value = "Part of the volume that is filled", moreThan = "0", example = "0.6")
         @Nullable Fraction fill,
-    @Described(value = "Mass that goes into one pan", example = "650 g") @Nullable Mass mass) {
+    @Described(value = "Mass that goes into one pan", moreThan = "0 g", example = "650 g")
+        @Nullable Mass mass) {
+  public PanCount {
+    if (fill != null && mass != null) {
+      throw Refusal.of(
+          FaultCode.INCONSISTENT,
+          "/fill",
+          "the mass for one pan says how full it is; give `mass` or `fill`");
+    }
+  }
 
   /** How many; one unless said otherwise. */
   public int number() {

@@ -5,16 +5,18 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import tamis.engine.fault.Fault;
 import tamis.engine.fault.FaultCode;
 import tamis.engine.fault.Faults;
 import tamis.engine.fault.Refusal;
 import tamis.engine.ingredient.Ingredient;
+import tamis.engine.ingredient.IngredientRef;
 import tamis.engine.ingredient.Weighing;
 import tamis.engine.note.Notes;
 import tamis.engine.quantity.Dimension;
 import tamis.engine.quantity.Quantity;
-import tamis.engine.quantity.Unit;
 
 /**
  * The largest batch that what is on hand allows. A finished part on hand is used and not made anew,
@@ -76,9 +78,19 @@ final class StockSizing {
   }
 
   private String key(StockItem item) {
-    return item.ingredient() != null
-        ? "ingredient " + larder.ingredient(item.ingredient()).id()
-        : "formula " + Objects.requireNonNull(item.formula()).id();
+    if (item.ingredient() != null) {
+      return "ingredient " + ingredient(item.ingredient()).id();
+    }
+    FormulaRef part = Objects.requireNonNull(item.formula());
+    @Nullable String id = part.object() == null ? part.id() : part.object().id();
+    if (id == null) {
+      throw Refusal.of(FaultCode.MISSING, "/formula", "a part on hand is named by its id");
+    }
+    return "formula " + id;
+  }
+
+  private Ingredient ingredient(IngredientRef reference) {
+    return under("/ingredient", () -> larder.ingredient(reference));
   }
 
   private double grams(StockItem item, String at) {
@@ -86,21 +98,27 @@ final class StockSizing {
     Weighing weighing =
         new Weighing(draft.formula().measures(), at + "/quantity", "/factor", notes);
     if (item.ingredient() != null) {
-      Ingredient ingredient = larder.ingredient(item.ingredient());
-      try {
-        return weighing.grams(quantity, ingredient, null).typical();
-      } catch (Refusal refusal) {
-        throw refusal.under("/quantity");
-      }
+      Ingredient ingredient = ingredient(item.ingredient());
+      return under("/quantity", () -> weighing.grams(quantity, ingredient, null).typical());
     }
-    Unit unit = weighing.unit(quantity.unit());
-    if (!quantity.isMeasured() || unit.dimension() != Dimension.MASS) {
-      throw Refusal.of(
-          FaultCode.WRONG_DIMENSION,
-          "/quantity",
-          "a finished part on hand is given by its mass, was " + quantity.text());
+    if (!quantity.isMeasured() || quantity.dimension() != Dimension.MASS) {
+      throw new Refusal(
+          new Fault(
+              FaultCode.WRONG_DIMENSION,
+              "/quantity",
+              quantity.text(),
+              "a mass",
+              "a finished part on hand is given by its mass, was " + quantity.text()));
     }
-    return quantity.amount() * unit.factor();
+    return quantity.amount() * weighing.unit(quantity.unit()).factor();
+  }
+
+  private static <T> T under(String at, Supplier<T> step) {
+    try {
+      return step.get();
+    } catch (Refusal refusal) {
+      throw refusal.under(at);
+    }
   }
 
   private static void need(

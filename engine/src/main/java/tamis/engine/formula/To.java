@@ -2,12 +2,25 @@ package tamis.engine.formula;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tamis.engine.fault.FaultCode;
+import tamis.engine.fault.Refusal;
+import tamis.engine.pan.Coat;
 import tamis.engine.quantity.Mass;
 import tamis.engine.record.Described;
 import tamis.engine.record.ExactlyOne;
 
 /** How much to make; exactly one way of saying it. */
-@ExactlyOne({"factor", "mass", "portions", "pieces+pieceMass", "flour", "pans", "line", "stock"})
+@ExactlyOne({
+  "factor",
+  "mass",
+  "portions",
+  "pieces+pieceMass",
+  "flour",
+  "pans",
+  "coat",
+  "line",
+  "stock"
+})
 public record To(
     @Described(
             value = "So many times the formula as written",
@@ -31,6 +44,7 @@ public record To(
         @Nullable Mass pieceMass,
     @Described(value = "Total flour", moreThan = "0 g", example = "5 lb") @Nullable Mass flour,
     @Described(value = "Pans to fill", optional = true, fewest = 1, most = 200) List<PanCount> pans,
+    @Described("A cake to fill and to coat with the finished product") @Nullable Coat coat,
     @Described("One ingredient fixes the batch") @Nullable FixedLine line,
     @Described(
             value = "What is on hand; the largest batch it allows",
@@ -38,7 +52,7 @@ public record To(
             fewest = 1,
             most = 500)
         List<StockItem> stock,
-    @Described("What `mass` and `pieceMass` are: raw (as they are scaled) or baked")
+    @Described("What a mass here is: raw, as it is scaled, or baked; raw unless told")
         @Nullable Basis basis) {
 
   /** At which moment a mass is meant. */
@@ -47,14 +61,29 @@ public record To(
     BAKED
   }
 
+  public To {
+    boolean saysMass =
+        mass != null || pieceMass != null || pans.stream().anyMatch(pan -> pan.mass() != null);
+    if (basis != null && !saysMass) {
+      throw Refusal.of(
+          FaultCode.INCONSISTENT,
+          "/basis",
+          "`basis` says what `mass` and `pieceMass` are; neither is given");
+    }
+  }
+
   /** So many times the formula as written. */
   public static To ofFactor(double factor) {
-    return new To(factor, null, null, null, null, null, List.of(), null, List.of(), null);
+    return of(factor, null);
   }
 
   /** A raw mass after make-up. */
   public static To ofMass(Mass mass) {
-    return new To(null, mass, null, null, null, null, List.of(), null, List.of(), null);
+    return of(null, mass);
+  }
+
+  private static To of(@Nullable Double factor, @Nullable Mass mass) {
+    return new To(factor, mass, null, null, null, null, List.of(), null, null, List.of(), null);
   }
 
   /** Whether masses are those of the finished product. */
