@@ -2,6 +2,7 @@ package tamis.engine.formula;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tamis.engine.ingredient.Composition;
 import tamis.engine.ingredient.Ingredient;
 import tamis.engine.note.Cited;
 import tamis.engine.note.Remark;
@@ -36,6 +37,15 @@ public record Batch(
     byProducts = List.copyOf(byProducts);
     remarks = List.copyOf(remarks);
     sources = List.copyOf(sources);
+  }
+
+  /** What all that stays in the batch is made of, before any loss. */
+  public Composition composition() {
+    Composition mix = Composition.empty();
+    for (BillRow row : bill) {
+      mix = mix.plus(Composition.of(row.ingredient(), row.remaining().typical()));
+    }
+    return mix;
   }
 
   /**

@@ -34,6 +34,7 @@ import tamis.engine.spi.Kitchen;
 import tamis.engine.spi.Plugin;
 import tamis.engine.table.Sources;
 import tamis.engine.table.Table;
+import tamis.engine.thermal.ThermalProperties;
 import tamis.engine.trial.Trial;
 
 /** The kitchen over a shelf of documents, the built-in tables and the plugins that are loaded. */
@@ -91,6 +92,7 @@ public final class Pantry implements Kitchen, Larder {
     tables.add(Units.standard().table());
     tables.add(Pans.standard().table());
     tables.add(Sources.table());
+    tables.add(ThermalProperties.TABLE);
     return List.copyOf(tables);
   }
 
