@@ -74,16 +74,21 @@ public record To(
 
   /** So many times the formula as written. */
   public static To ofFactor(double factor) {
-    return of(factor, null);
+    return of(factor, null, null);
   }
 
   /** A raw mass after make-up. */
   public static To ofMass(Mass mass) {
-    return of(null, mass);
+    return of(null, mass, null);
   }
 
-  private static To of(@Nullable Double factor, @Nullable Mass mass) {
-    return new To(factor, mass, null, null, null, null, List.of(), null, null, List.of(), null);
+  /** So much flour in all. */
+  public static To ofFlour(Mass flour) {
+    return of(null, null, flour);
+  }
+
+  private static To of(@Nullable Double factor, @Nullable Mass mass, @Nullable Mass flour) {
+    return new To(factor, mass, null, null, null, flour, List.of(), null, null, List.of(), null);
   }
 
   /** Whether masses are those of the finished product. */

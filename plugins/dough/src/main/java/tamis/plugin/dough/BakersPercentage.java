@@ -124,11 +124,7 @@ public final class BakersPercentage
       if (input.to() != null || !sizeless) {
         throw refusal;
       }
-      Mass flour = Mass.ofKilograms(1);
-      Batch batch =
-          kitchen.batch(
-              input.formula(),
-              new To(null, null, null, null, null, flour, List.of(), null, List.of(), null));
+      Batch batch = kitchen.batch(input.formula(), To.ofFlour(Mass.ofKilograms(1)));
       notes.remark(
           "size-assumed",
           "/to",
