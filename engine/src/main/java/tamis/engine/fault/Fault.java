@@ -21,11 +21,15 @@ public record Fault(
     String message) {
   private static final int LONGEST_GIVEN = 200;
 
+  /** A message repeats what was given, and that may be as long as a body. */
+  private static final int LONGEST_MESSAGE = 1_000;
+
   public Fault {
     Objects.requireNonNull(code, "code");
     Objects.requireNonNull(pointer, "pointer");
     Objects.requireNonNull(message, "message");
-    given = given == null || given.length() <= LONGEST_GIVEN ? given : shortened(given);
+    given = given == null ? null : shortened(given, LONGEST_GIVEN);
+    message = shortened(message, LONGEST_MESSAGE);
   }
 
   public static Fault of(FaultCode code, String message) {
@@ -41,11 +45,11 @@ public record Fault(
     return prefix.isEmpty() ? this : new Fault(code, prefix + pointer, given, allowed, message);
   }
 
-  private static String shortened(String text) {
-    int end =
-        Character.isHighSurrogate(text.charAt(LONGEST_GIVEN - 1))
-            ? LONGEST_GIVEN - 1
-            : LONGEST_GIVEN;
+  private static String shortened(String text, int most) {
+    if (text.length() <= most) {
+      return text;
+    }
+    int end = Character.isHighSurrogate(text.charAt(most - 1)) ? most - 1 : most;
     return text.substring(0, end) + "…";
   }
 }

@@ -7,18 +7,25 @@ import org.jspecify.annotations.Nullable;
 
 /** Gathers faults so that all of them can be told at once. Not for use by several threads. */
 public final class Faults {
+  /** More are counted only: a body of a million nulls must not fill the memory with texts. */
+  private static final int MOST_KEPT = 10_000;
+
   private final List<Fault> gathered = new ArrayList<>();
+  private int size;
 
   public void add(Fault fault) {
-    gathered.add(fault);
+    size++;
+    if (size <= MOST_KEPT) {
+      gathered.add(fault);
+    }
   }
 
   public void add(FaultCode code, String pointer, String message) {
-    gathered.add(Fault.of(code, pointer, message));
+    add(Fault.of(code, pointer, message));
   }
 
   public void addAll(Refusal refusal, String prefix) {
-    refusal.faults().forEach(f -> gathered.add(f.under(prefix)));
+    refusal.faults().forEach(f -> add(f.under(prefix)));
   }
 
   /** Runs {@code step}; its faults are gathered under {@code prefix} and null is its value. */
@@ -35,8 +42,9 @@ public final class Faults {
     return gathered.isEmpty();
   }
 
+  /** How many there were, kept or not. */
   public int size() {
-    return gathered.size();
+    return size;
   }
 
   /**

@@ -6,13 +6,17 @@ import java.util.stream.Collectors;
 /** There is no answer, and here are all the reasons. The only exception that means "bad input". */
 public final class Refusal extends RuntimeException {
   private static final long serialVersionUID = 1L;
+  private static final int MOST_JOINED = 100;
 
   @SuppressWarnings("serial") // never serialised: a refusal lives within one request
   private final List<Fault> faults;
 
   public Refusal(List<Fault> faults) {
     super(
-        faults.stream().map(Fault::message).collect(Collectors.joining("; ")), null, false, false);
+        faults.stream().limit(MOST_JOINED).map(Fault::message).collect(Collectors.joining("; ")),
+        null,
+        false,
+        false);
     if (faults.isEmpty()) {
       throw new IllegalArgumentException("a refusal needs at least one fault");
     }

@@ -1,12 +1,16 @@
 package tamis.engine.record;
 
 import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
 import tamis.engine.fault.Fault;
 import tamis.engine.fault.FaultCode;
 import tamis.engine.fault.Refusal;
 
 /** Plain numbers as components hold them. */
 final class Numbers {
+  /** The largest whole number that a double tells from its neighbours. */
+  private static final long MOST_WHOLE = (1L << 53) - 1;
+
   private Numbers() {}
 
   /**
@@ -16,17 +20,22 @@ final class Numbers {
    */
   static Object convert(Form.Numeric form, Number number) {
     Class<?> type = form.type();
-    if (type == BigDecimal.class) {
-      return number instanceof BigDecimal exact ? exact : new BigDecimal(number.toString());
-    }
     double value = number.doubleValue();
-    if (!Double.isFinite(value)) {
-      throw refused(FaultCode.OUT_OF_BOUNDS, number, "a finite number");
+    @Nullable BigDecimal exact = number instanceof BigDecimal decimal ? decimal : null;
+    if (!Double.isFinite(value) || (value == 0 && exact != null && exact.signum() != 0)) {
+      throw refused(
+          FaultCode.OUT_OF_BOUNDS, number, "a finite number no closer to zero than 4.9e-324");
+    }
+    if (type == BigDecimal.class) {
+      return exact != null ? exact : new BigDecimal(number.toString());
     }
     if (!form.whole()) {
       return value + 0.0;
     }
-    double edge = type == int.class || type == Integer.class ? Integer.MAX_VALUE : 1L << 53;
+    if (exact != null && exact.stripTrailingZeros().scale() > 0) {
+      throw refused(FaultCode.WRONG_TYPE, number, "a whole number");
+    }
+    double edge = type == int.class || type == Integer.class ? Integer.MAX_VALUE : MOST_WHOLE;
     if (value != Math.rint(value) || Math.abs(value) > edge) {
       throw refused(FaultCode.WRONG_TYPE, number, "a whole number");
     }

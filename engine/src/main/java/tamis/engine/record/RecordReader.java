@@ -81,7 +81,9 @@ public record RecordReader(
             : wrong(form, tree, at);
       }
       if (form instanceof Form.Mapped mapped) {
-        return tree instanceof Map<?, ?> map ? map(mapped, map, at) : wrong(form, tree, at);
+        return tree instanceof Map<?, ?> map
+            ? map(mapped, component, map, at)
+            : wrong(form, tree, at);
       }
       if (form instanceof Form.Either either) {
         return either(either, tree, at);
@@ -127,7 +129,7 @@ public record RecordReader(
           String form = Words.of(component.form());
           fault(
               FaultCode.MISSING,
-              at + "/" + name,
+              at + "/" + escaped(name),
               null,
               form,
               "`" + name + "` is missing: " + component.described().value());
@@ -177,7 +179,11 @@ public record RecordReader(
       return true;
     }
 
-    private @Nullable Object map(Form.Mapped form, Map<?, ?> given, String at) {
+    private @Nullable Object map(
+        Form.Mapped form, @Nullable Component component, Map<?, ?> given, String at) {
+      if (component != null && !counted(component, given.size(), at)) {
+        return null;
+      }
       int before = faults.size();
       Map<Object, Object> values = new LinkedHashMap<>();
       given.forEach(

@@ -44,8 +44,11 @@ final class Scalars {
     }
     if (reader.textual() && tree instanceof String text) {
       String plain = decimal(reader, text);
-      if (NUMBER.matcher(plain).matches() && plain.length() <= reader.limits().digits() + 10) {
-        return faults.gather(at, () -> Numbers.convert(form, new BigDecimal(plain)));
+      if (NUMBER.matcher(plain).matches()) {
+        long digits = plain.chars().filter(c -> c >= '0' && c <= '9').count();
+        return digits > reader.limits().digits()
+            ? tooManyDigits(reader, text, digits, at, faults)
+            : faults.gather(at, () -> Numbers.convert(form, new BigDecimal(plain)));
       }
       if (plain.indexOf(',') >= 0) {
         return comma(text, at, faults);
@@ -87,6 +90,9 @@ final class Scalars {
       if (factory != null) {
         return faults.gather(at, () -> Calls.ofNumber(factory, number.doubleValue()));
       }
+      if (!isQuantity(form.type())) {
+        return wrong(form, tree, at, faults);
+      }
       faults.add(
           new Fault(
               FaultCode.NO_UNIT,
@@ -99,12 +105,30 @@ final class Scalars {
     return wrong(form, tree, at, faults);
   }
 
+  /** A name or a time has no unit that could be missing. */
+  private static boolean isQuantity(Class<?> type) {
+    return !Reference.class.isAssignableFrom(type) && !type.getName().startsWith("java.");
+  }
+
   private static @Nullable Double plainNumber(String text) {
     return NUMBER.matcher(text).matches() ? Double.valueOf(text) : null;
   }
 
   private static String decimal(RecordReader reader, String text) {
     return reader.decimalComma() ? COMMA_BETWEEN_DIGITS.matcher(text).replaceAll(".") : text;
+  }
+
+  private static @Nullable Object tooManyDigits(
+      RecordReader reader, String text, long digits, String at, Faults faults) {
+    int most = reader.limits().digits();
+    faults.add(
+        new Fault(
+            FaultCode.TOO_MANY_DIGITS,
+            at,
+            text,
+            "at most " + most + " digits",
+            "a number of " + digits + " digits; at most " + most + " are read"));
+    return null;
   }
 
   private static @Nullable Object comma(String text, String at, Faults faults) {
