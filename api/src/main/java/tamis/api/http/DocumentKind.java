@@ -1,0 +1,56 @@
+package tamis.api.http;
+
+import java.util.function.BiConsumer;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import tamis.api.store.Document;
+import tamis.api.store.Kind;
+import tamis.api.store.Store;
+import tamis.api.store.Stored;
+import tamis.engine.kitchen.Pantry;
+
+/**
+ * What sets one kind of document apart from another.
+ *
+ * @param kind in the store
+ * @param path of the list
+ * @param type that is read and written
+ * @param document makes what is kept of what was read
+ * @param check refuses what could be read but not be used
+ * @param builtIn documents that come with the engine; a shop's own stands before one of its id
+ */
+record DocumentKind<T extends Record>(
+    Kind kind,
+    String path,
+    Class<T> type,
+    Function<T, Document> document,
+    BiConsumer<Pantry, T> check,
+    Supplier<Store> builtIn) {
+
+  String pathOf(String id) {
+    return path + "/" + id;
+  }
+
+  /** {@code formula `brioche`}. */
+  String named(String id) {
+    return kind.word() + " `" + id + "`";
+  }
+
+  /**
+   * A document as it is there now.
+   *
+   * @param number of its revision; 0 if it is built in
+   */
+  record Present(int number, Document document) {}
+
+  /** What is there now: the shop's own document, else the built-in one, else null. */
+  @Nullable Present present(Store store, String id) {
+    @Nullable Stored own = store.read(kind, id);
+    if (own != null && own.document() != null) {
+      return new Present(own.number(), own.document());
+    }
+    @Nullable Stored given = builtIn.get().read(kind, id);
+    return given == null || given.document() == null ? null : new Present(0, given.document());
+  }
+}

@@ -1,0 +1,78 @@
+package tamis.api.http;
+
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import tamis.api.http.DocumentPage.DocumentItem;
+import tamis.api.http.RevisionPage.RevisionItem;
+import tamis.api.representation.ResultJson;
+import tamis.api.store.Store;
+import tamis.api.store.Stored;
+
+/** Lists the documents of one kind, and the revisions of one document. */
+final class DocumentLists<T extends Record> {
+  private final DocumentKind<T> kind;
+  private final DocumentFaults faults;
+  private final Store store;
+  private final int longestQuery;
+
+  DocumentLists(DocumentKind<T> kind, Store store, ServerSettings settings) {
+    this.kind = kind;
+    this.faults = new DocumentFaults(kind, store);
+    this.store = store;
+    this.longestQuery = settings.queryBytes();
+  }
+
+  /** The shop's own and the built-in documents; both lists are by id, so the page is, too. */
+  Reply list(Context call) {
+    var paging = Paging.of(call.queryString(), longestQuery, "q", "limit", "cursor");
+    int most = paging.limit() + 1;
+    var items = new ArrayList<DocumentItem>();
+    for (var own : store.list(kind.kind(), paging.words(), most, paging.after()).rows()) {
+      items.add(item(own, own.number()));
+    }
+    for (var given :
+        kind.builtIn().get().list(kind.kind(), paging.words(), most, paging.after()).rows()) {
+      if (store.read(kind.kind(), given.id()) == null) {
+        items.add(item(given, 0));
+      }
+    }
+    items.sort(Comparator.comparing(DocumentItem::id));
+    return page(new DocumentPage(paging.shown(items), paging.next(items, DocumentItem::id)));
+  }
+
+  private static DocumentItem item(Stored stored, int number) {
+    return new DocumentItem(stored.id(), Objects.requireNonNull(stored.document()).title(), number);
+  }
+
+  Reply revisions(Context call) {
+    String id = call.pathParam("id");
+    var paging = Paging.of(call.queryString(), longestQuery, "limit", "cursor");
+    int after = number(paging.after());
+    var all = store.revisions(kind.kind(), id);
+    if (all.isEmpty()) {
+      throw faults.absent(id);
+    }
+    var items =
+        all.stream()
+            .filter(one -> one.number() > after)
+            .limit(paging.limit() + 1L)
+            .map(
+                one ->
+                    new RevisionItem(
+                        one.number(), one.written().toString(), one.author(), one.isDeleted()))
+            .toList();
+    return page(
+        new RevisionPage(paging.shown(items), paging.next(items, one -> "" + one.revision())));
+  }
+
+  private static int number(@Nullable String cursor) {
+    return cursor != null && cursor.matches("[0-9]{1,9}") ? Integer.parseInt(cursor) : 0;
+  }
+
+  private static Reply page(Record page) {
+    return Reply.json(ResultJson.bytes(page));
+  }
+}

@@ -1,0 +1,113 @@
+package tamis.api.http;
+
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.util.concurrent.TimeoutException;
+import org.eclipse.jetty.http.BadMessageException;
+import org.eclipse.jetty.http.HttpHeader;
+import org.eclipse.jetty.server.Response;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import tamis.api.http.Bodies.SlowSender;
+import tamis.engine.fault.Refusal;
+
+/** Asks an endpoint and sends what it answers; the one place from which anything is sent. */
+final class Door {
+  private static final Logger LOG = LoggerFactory.getLogger(Door.class);
+
+  private final Origins origins;
+  private final RequestLog log;
+  private final Metrics metrics;
+  private final int longestAddress;
+
+  Door(ServerSettings settings, RequestLog log, Metrics metrics) {
+    this.origins = new Origins(settings.origins());
+    this.log = log;
+    this.metrics = metrics;
+    this.longestAddress = settings.queryBytes();
+  }
+
+  void serve(Context call, String route, Endpoint endpoint) {
+    long from = System.nanoTime();
+    Reply reply = answer(call, route, endpoint);
+    int status = send(call, reply);
+    long nanos = System.nanoTime() - from;
+    String verb = call.method().name(); // a closed list, so that nobody fills memory with names
+    log.told(verb, route, status, nanos);
+    metrics.told(verb, route, status, nanos);
+  }
+
+  private Reply answer(Context call, String route, Endpoint endpoint) {
+    try {
+      if (call.req().getRequestURI().length() > longestAddress) {
+        return Problems.of(Problems.addressTooLong(longestAddress));
+      }
+      return endpoint.answer(call);
+    } catch (Refusal refusal) {
+      return Problems.of(refusal);
+    } catch (IOException cut) {
+      return cutOff(cut);
+    } catch (Exception | StackOverflowError | LinkageError unexpected) {
+      LOG.error("{} {} failed", call.req().getMethod(), route, unexpected);
+      return Problems.of(Problems.failed());
+    }
+  }
+
+  /** The body did not come, or not as HTTP says. No more is read from this connection. */
+  private static Reply cutOff(IOException cut) {
+    boolean slow = cut instanceof SlowSender || cut.getCause() instanceof TimeoutException;
+    var problem =
+        slow
+            ? Problems.plain(408, "the body did not come in time")
+            : Problems.plain(400, "the body did not come whole");
+    return Problems.reply(problem).with(HttpHeader.CONNECTION, "close");
+  }
+
+  private int send(Context call, Reply reply) {
+    var request = call.req();
+    var response = (Response) call.res();
+    var fields = response.getHttpFields();
+    fields.remove(HttpHeader.CONTENT_TYPE);
+    @Nullable String tag = reply.tag();
+    boolean known =
+        tag != null
+            && reply.status() == 200
+            && Conditions.isKnown(request.getHeader("If-None-Match"), tag);
+    int status = known ? 304 : reply.status();
+    ByteBuffer body = reply.body();
+    if (known) {
+      body = Reply.empty(304).body();
+    } else if (reply.isSqueezable() && Gzip.isAskedFor(request.getHeader("Accept-Encoding"))) {
+      body = ByteBuffer.wrap(reply.squeezed());
+      fields.add(Gzip.ENCODING);
+      tag = tag == null ? null : Conditions.squeezed(tag);
+    }
+    response.setStatus(status);
+    for (var field : reply.fields()) {
+      if (!known || field.getHeader() != HttpHeader.CONTENT_TYPE) {
+        fields.add(field);
+      }
+    }
+    fields.add(reply.varies());
+    if (tag != null) {
+      fields.add(HttpHeader.ETAG, tag);
+    }
+    origins.admit(request, fields);
+    if (status != 204 && status != 304) {
+      response.setContentLength(body.remaining());
+    }
+    write(response, body);
+    return status;
+  }
+
+  private static void write(Response response, ByteBuffer body) {
+    try {
+      // Head and body leave in one write: two packets cost a keep-alive caller 40 ms.
+      response.getHttpOutput().sendContent(body);
+    } catch (IOException | BadMessageException gone) {
+      LOG.debug("the caller went away", gone);
+    }
+  }
+}

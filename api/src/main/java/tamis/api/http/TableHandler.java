@@ -1,0 +1,103 @@
+package tamis.api.http;
+
+import io.javalin.http.Context;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import tamis.api.http.TableList.TableItem;
+import tamis.api.representation.Format;
+import tamis.api.representation.Formats;
+import tamis.api.representation.Options;
+import tamis.api.representation.QueryInput;
+import tamis.api.representation.ResultCsv;
+import tamis.api.representation.ResultJson;
+import tamis.engine.fault.FaultCode;
+import tamis.engine.fault.Refusal;
+import tamis.engine.record.Nearest;
+import tamis.engine.table.Row;
+import tamis.engine.table.Table;
+
+/** The reference tables, each row with its source. */
+final class TableHandler {
+  private static final String CSV_ENDING = ".csv";
+  private static final List<Format> FORMATS = List.of(Format.JSON, Format.CSV);
+
+  private final Map<String, Table> tables;
+  private final int longestQuery;
+
+  TableHandler(Map<String, Table> tables, ServerSettings settings) {
+    this.tables = tables;
+    this.longestQuery = settings.queryBytes();
+  }
+
+  void register(Routes routes) {
+    routes.get("/v1/tables", this::list);
+    routes.get("/v1/tables/{name}", this::read);
+  }
+
+  Reply list(Context call) {
+    QueryInput.plain(call.queryString(), longestQuery);
+    var items =
+        tables.values().stream()
+            .map(table -> new TableItem(table.name(), table.title(), table.rows().size()))
+            .sorted(Comparator.comparing(TableItem::name))
+            .toList();
+    return Reply.json(ResultJson.bytes(new TableList(items)));
+  }
+
+  Reply read(Context call) {
+    String asked = call.pathParam("name");
+    boolean csv = asked.endsWith(CSV_ENDING);
+    var table = table(csv ? asked.substring(0, asked.length() - CSV_ENDING.length()) : asked);
+    var given = QueryInput.plain(call.queryString(), longestQuery, "format", "decimal", "bom");
+    var options = options(given);
+    var format = Formats.choose(options.format(), csv, call.header("Accept"), FORMATS);
+    return Reply.of(
+        200,
+        format.contentType(),
+        format.equals(Format.CSV)
+            ? ResultCsv.table(table, options)
+            : ResultJson.bytes(page(table)));
+  }
+
+  private static TablePage page(Table table) {
+    var rows = table.rows().stream().map(row -> cells(table, row)).toList();
+    return new TablePage(table.name(), table.title(), table.columns(), rows);
+  }
+
+  private static Map<String, String> cells(Table table, Row row) {
+    var cells = new LinkedHashMap<String, String>();
+    for (String column : table.columns()) {
+      @Nullable String cell = row.textOrNull(column);
+      if (cell != null) {
+        cells.put(column, cell);
+      }
+    }
+    return cells;
+  }
+
+  private static Options options(Map<String, String> given) {
+    return new Options(
+        given.get("format"),
+        null,
+        "comma".equals(given.get("decimal")),
+        false,
+        null,
+        "yes".equals(given.get("bom")),
+        false,
+        true,
+        null);
+  }
+
+  private Table table(String name) {
+    @Nullable Table table = tables.get(name);
+    if (table == null) {
+      throw Refusal.of(
+          FaultCode.UNKNOWN_TABLE,
+          "no table `" + name + "`" + Nearest.suggestion(name, tables.keySet()));
+    }
+    return table;
+  }
+}

@@ -1,0 +1,7 @@
+SwaggerUIBundle({
+  url: "/openapi.json",
+  dom_id: "#operations",
+  docExpansion: "none",
+  // The document is checked by nobody outside.
+  validatorUrl: null,
+});
