@@ -1,28 +1,43 @@
 package tamis.api;
 
+import java.io.PrintWriter;
+import java.util.Map;
 import java.util.Objects;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import tamis.api.command.Serve;
+import tamis.api.command.VersionLines;
+import tamis.api.command.WrongUse;
 
 /** The command line: exit 0 done, 1 some records rejected, 2 wrong use. */
 @Command(
     name = "tamis",
     description = "Answers what a formula asks for, weighs, costs and contains.",
     mixinStandardHelpOptions = true,
-    versionProvider = Version.class)
+    versionProvider = VersionLines.class)
 public final class Main implements Runnable {
 
   @Spec private CommandSpec spec;
 
   public static void main(String[] arguments) {
-    System.exit(commandLine().execute(arguments));
+    System.exit(commandLine(System.getenv()).execute(arguments));
   }
 
-  static CommandLine commandLine() {
-    return new CommandLine(new Main()).setParameterExceptionHandler(Main::oneLine);
+  static CommandLine commandLine(Map<String, String> environment) {
+    return new CommandLine(new Main())
+        .addSubcommand(new Serve(environment))
+        .setParameterExceptionHandler(
+            (wrongUse, arguments) -> oneLine(wrongUse.getCommandLine(), wrongUse))
+        .setExecutionExceptionHandler(
+            (thrown, line, parsed) -> {
+              if (thrown instanceof WrongUse) {
+                return oneLine(line, thrown);
+              }
+              throw thrown;
+            });
   }
 
   @Override
@@ -30,12 +45,11 @@ public final class Main implements Runnable {
     throw new ParameterException(spec.commandLine(), "No command was given");
   }
 
-  private static int oneLine(ParameterException wrongUse, String[] arguments) {
-    var said = Objects.requireNonNullElse(wrongUse.getMessage(), "wrong use");
-    wrongUse
-        .getCommandLine()
-        .getErr()
-        .println("tamis: " + said.lines().findFirst().orElse(said) + " (see --help)");
-    return wrongUse.getCommandLine().getCommandSpec().exitCodeOnInvalidInput();
+  private static int oneLine(CommandLine line, Exception wrongUse) {
+    String said = Objects.requireNonNullElse(wrongUse.getMessage(), "wrong use");
+    PrintWriter err = line.getErr();
+    err.println("tamis: " + said.lines().findFirst().orElse(said) + " (see --help)");
+    err.flush();
+    return line.getCommandSpec().exitCodeOnInvalidInput();
   }
 }

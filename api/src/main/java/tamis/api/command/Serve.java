@@ -1,0 +1,111 @@
+package tamis.api.command;
+
+import java.time.Clock;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import tamis.api.http.Server;
+import tamis.api.http.ServerSettings;
+import tamis.api.plugin.ClashingPlugins;
+import tamis.api.plugin.PluginLoader;
+import tamis.api.plugin.Plugins;
+import tamis.api.store.MemoryStore;
+import tamis.api.store.Store;
+import tamis.api.version.Versions;
+
+/** Serves until it is stopped. */
+@Command(
+    name = "serve",
+    description = "Serves the API until it is stopped.",
+    mixinStandardHelpOptions = true,
+    versionProvider = VersionLines.class)
+public final class Serve implements Callable<Integer> {
+  private final Map<String, String> environment;
+
+  @Spec private CommandSpec spec;
+
+  @Option(names = "--host", paramLabel = "HOST", description = "Address to serve at (127.0.0.1)")
+  private @Nullable String host;
+
+  @Option(names = "--port", paramLabel = "PORT", description = "Port; 0 takes a free one (7070)")
+  private @Nullable String port;
+
+  @Option(names = "--data", paramLabel = "DIR", description = "Directory of the shop's documents")
+  private @Nullable String data;
+
+  @Option(names = "--demo", description = "Load the demo data into an empty store")
+  private boolean demo;
+
+  @Option(names = "--plugins", paramLabel = "DIR", description = "Directory of plugin jars")
+  private @Nullable String plugins;
+
+  public Serve(Map<String, String> environment) {
+    this.environment = environment;
+  }
+
+  @Override
+  public Integer call() {
+    var settings = new Settings(options(), environment);
+    var told = settings.server();
+    try (var plugins = plugins(settings);
+        var store = store(settings);
+        var server = open(told, store, plugins)) {
+      Runtime.getRuntime().addShutdownHook(new Thread(server::close, "stop"));
+      var out = spec.commandLine().getOut();
+      out.println("Tamis is serving at " + server.address());
+      out.flush();
+      server.join();
+    }
+    return 0;
+  }
+
+  private static Plugins plugins(Settings settings) {
+    try {
+      return PluginLoader.load(
+          Serve.class.getClassLoader(),
+          settings.plugins(),
+          Versions.ofThisBuild(),
+          settings.calculationTime());
+    } catch (ClashingPlugins clash) {
+      throw new WrongUse(String.valueOf(clash.getMessage()));
+    }
+  }
+
+  private Store store(Settings settings) {
+    if (settings.data() != null) {
+      var err = spec.commandLine().getErr();
+      err.println("tamis: documents are kept in memory and end with the program");
+      err.flush();
+    }
+    return new MemoryStore(Clock.systemUTC());
+  }
+
+  private static Server open(ServerSettings settings, Store store, Plugins plugins) {
+    try {
+      return Server.start(settings, store, plugins, Versions.ofThisBuild());
+    } catch (Server.AddressTaken taken) {
+      throw new WrongUse(String.valueOf(taken.getMessage()));
+    }
+  }
+
+  private Map<Setting, String> options() {
+    var options = new EnumMap<Setting, String>(Setting.class);
+    put(options, Setting.HOST, host);
+    put(options, Setting.PORT, port);
+    put(options, Setting.DATA, data);
+    put(options, Setting.DEMO, demo ? "on" : null);
+    put(options, Setting.PLUGINS, plugins);
+    return options;
+  }
+
+  private static void put(Map<Setting, String> options, Setting setting, @Nullable String given) {
+    if (given != null) {
+      options.put(setting, given);
+    }
+  }
+}
