@@ -207,6 +207,7 @@ public record Weighing(@Nullable Measures measures, String at, String cited, Not
     @Nullable PieceMass exact = state == null ? null : find.apply(state);
     @Nullable PieceMass any = exact == null ? find.apply(null) : exact;
     if (any != null) {
+      remarkOnSize(any, rows, ingredient);
       return any;
     }
     PieceMass first = rows.get(0);
@@ -221,6 +222,30 @@ public record Weighing(@Nullable Measures measures, String at, String cited, Not
             + first.state()
             + "; its mass differs by size or state");
     return first;
+  }
+
+  /** A bare egg is a large one: nobody may think that the size went unseen. */
+  private void remarkOnSize(PieceMass taken, List<PieceMass> rows, Ingredient ingredient) {
+    TreeSet<String> sizes = new TreeSet<>();
+    String size = "";
+    for (PieceMass row : rows) {
+      if (row.state() != null) {
+        sizes.add(row.state());
+        size = row.typical().equals(taken.typical()) ? row.state() + ", " : size;
+      }
+    }
+    if (taken.state() == null && !sizes.isEmpty()) {
+      notes.remark(
+          "size-assumed",
+          at,
+          "one `"
+              + ingredient.id()
+              + "` is taken as "
+              + size
+              + taken.typical()
+              + "; known are "
+              + String.join(", ", sizes));
+    }
   }
 
   private void cite(StateDensity row, Ingredient ingredient) {

@@ -67,10 +67,13 @@ final class Card {
 
   /** With one more line, whose formula is a whole document. */
   Card line(String quantity, Card part) {
-    @SuppressWarnings("unchecked")
-    List<Object> lines = (List<Object>) tree.get("lines");
-    lines.add(map("quantity", quantity, "formula", part.tree()));
+    lines().add(map("quantity", quantity, "formula", part.tree()));
     return this;
+  }
+
+  @SuppressWarnings("unchecked") // made so above
+  List<Object> lines() {
+    return (List<Object>) tree.get("lines");
   }
 
   String id() {
