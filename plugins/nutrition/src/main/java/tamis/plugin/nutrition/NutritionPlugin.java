@@ -14,7 +14,7 @@ public final class NutritionPlugin implements Plugin {
 
   @Override
   public List<Calculation<?, ?>> calculations() {
-    return List.of(new Allergens());
+    return List.of(new Allergens(), new IngredientList());
   }
 
   @Override
@@ -25,6 +25,7 @@ public final class NutritionPlugin implements Plugin {
         AllergenRules.CODES,
         AllergenRules.REVIEW,
         AllergenRules.WORDING,
+        LabelRules.TABLE,
         Cautions.TABLE);
   }
 }
