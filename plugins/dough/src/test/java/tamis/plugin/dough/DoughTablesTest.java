@@ -2,29 +2,10 @@ package tamis.plugin.dough;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import tamis.engine.table.Row;
-import tamis.engine.table.Table;
-import tamis.engine.table.TableReader;
 
 class DoughTablesTest {
-  @Test
-  void every_row_names_a_listed_source() {
-    Table sources =
-        TableReader.plain(
-            DoughPlugin.class, "/tamis/engine/sources.csv", "Sources", List.of("key"));
-    List<Table> tables = new DoughPlugin().tables();
-    assertThat(tables).hasSize(2);
-    for (Table table : tables) {
-      for (Row row : table.rows()) {
-        assertThat(sources.row(row.source()))
-            .as("%s, line %s", table.name(), row.line())
-            .isNotNull();
-      }
-    }
-  }
-
   @Test
   void frictions_are_the_same_difference_in_both_scales() {
     for (Row row : DoughConstants.MIXERS.rows()) {

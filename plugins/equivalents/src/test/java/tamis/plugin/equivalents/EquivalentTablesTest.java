@@ -3,33 +3,14 @@ package tamis.plugin.equivalents;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import tamis.engine.ingredient.Ingredient;
 import tamis.engine.ingredient.Nutrient;
 import tamis.engine.ingredient.ReferenceIngredients;
 import tamis.engine.note.Notes;
 import tamis.engine.table.Row;
-import tamis.engine.table.Table;
-import tamis.engine.table.TableReader;
 
 class EquivalentTablesTest {
-  @Test
-  void every_row_names_a_listed_source() {
-    Table sources =
-        TableReader.plain(
-            EquivalentsPlugin.class, "/tamis/engine/sources.csv", "Sources", List.of("key"));
-    List<Table> tables = new EquivalentsPlugin().tables();
-    assertThat(tables).hasSize(3);
-    for (Table table : tables) {
-      for (Row row : table.rows()) {
-        assertThat(sources.row(row.source()))
-            .as("%s, line %s", table.name(), row.line())
-            .isNotNull();
-      }
-    }
-  }
-
   @Test
   void every_ingredient_of_the_tables_is_known() {
     for (Row row : Pair.TABLE.rows()) {
