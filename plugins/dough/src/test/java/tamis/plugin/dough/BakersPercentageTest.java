@@ -145,6 +145,23 @@ class BakersPercentageTest extends CalculationContract<Input, Result> {
     assertThat(result.lines()).extracting(PercentLine::grams).containsExactly(1000.0, 680.0);
   }
 
+  /** Of 666.7 g that are weighed 600 g go into the dough; baker's percent is of what is weighed. */
+  @Test
+  void a_preferment_that_loses_in_the_bowl_is_counted_as_it_is_weighed() {
+    Map<String, Object> poolish = Doughs.formula("bread-flour=100 %; water=100 %");
+    poolish.put("yield", Map.of("makeUpLoss", "10 %"));
+    Map<String, Object> bread =
+        Doughs.with(
+            Doughs.formula("bread-flour=700 g; water=380 g"), poolish, "600 g", "preferment");
+
+    Result result = result(Map.of("formula", bread));
+
+    assertThat(result.flourGrams()).isCloseTo(1033.333, within(0.001));
+    assertThat(result.totalGrams()).isCloseTo(1746.667, within(0.001));
+    assertThat(result.totalPercent()).isCloseTo(169.032, within(0.001));
+    assertThat(result.finalDough().get(2).grams()).isCloseTo(600, within(1e-9));
+  }
+
   @Test
   void a_leaven_within_a_preferment_joins_too() {
     Map<String, Object> leaven = Doughs.formula("rye-flour=50 g; water=50 g");
