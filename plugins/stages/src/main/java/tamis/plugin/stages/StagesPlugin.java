@@ -14,11 +14,18 @@ public final class StagesPlugin implements Plugin {
 
   @Override
   public List<Calculation<?, ?>> calculations() {
-    return List.of(new SugarSyrup());
+    return List.of(new SugarSyrup(), new HeatBalance(), new Warming());
   }
 
   @Override
   public List<Table> tables() {
-    return List.of(SyrupStages.TABLE, BoilingElevation.TABLE, Equation.TABLE);
+    return List.of(
+        SyrupStages.TABLE,
+        BoilingElevation.TABLE,
+        Equation.TABLE,
+        SolidFat.CURVES,
+        SolidFat.HEATS,
+        Surface.TABLE,
+        Bowl.TABLE);
   }
 }
