@@ -84,24 +84,35 @@ public record Coat(
 
   /** What it takes, over all tiers. */
   public CoatVolumes volumes() {
+    return volumes(1);
+  }
+
+  /** What it would take over all tiers if every coat were so many times as thick. */
+  public CoatVolumes volumes(double times) {
     CoatVolumes all = CoatVolumes.of(0, 0, 0, 0, 0);
     for (CakeShape tier : cakes()) {
-      all = all.plus(volumes(tier));
+      all = all.plus(volumes(tier, times));
     }
     return all;
   }
 
   /** What one tier takes. */
   public CoatVolumes volumes(CakeShape tier) {
+    return volumes(tier, 1);
+  }
+
+  private CoatVolumes volumes(CakeShape tier, double times) {
     double area = tier.topSquareCm();
-    double first = crumb == null ? 0 : crumb.centimetres();
-    double gaps = (between == null ? 0 : between.centimetres()) * (tier.layerCount() - 1);
+    double first = crumb == null ? 0 : crumb.centimetres() * times;
+    double last = top.centimetres() * times;
+    double gap = between == null ? 0 : between.centimetres() * times;
+    double gaps = gap * (tier.layerCount() - 1);
     double filled = tier.layersCm() + gaps;
     double crumbed = tier.rimSquareCm(first);
-    double outer = tier.rimSquareCm(first + side.centimetres());
+    double outer = tier.rimSquareCm(first + side.centimetres() * times);
     return CoatVolumes.of(
-        (area + crumbed) * top.centimetres(),
-        (outer - crumbed) * (filled + first + top.centimetres()) + tier.trimmedMillilitres(),
+        (area + crumbed) * last,
+        (outer - crumbed) * (filled + first + last) + tier.trimmedMillilitres(),
         area * gaps,
         crumbed * (filled + first) + area * first,
         piping == null ? 0 : piping.value());
