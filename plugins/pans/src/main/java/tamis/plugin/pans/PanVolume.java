@@ -44,7 +44,7 @@ public final class PanVolume implements Calculation<PanVolume.Input, PanVolume.R
           @Nullable String batter,
       @Described(value = "Kind of loaf, as in table dough-tins", example = "open-tin", most = 60)
           @Nullable String dough,
-      @Described(value = "Part of the volume that is filled", example = "0.6")
+      @Described(value = "Part of the volume that is filled", moreThan = "0", example = "0.6")
           @Nullable Fraction fill,
       @Described(
               value =

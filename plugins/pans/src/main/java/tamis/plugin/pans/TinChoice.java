@@ -53,7 +53,7 @@ public final class TinChoice implements Calculation<TinChoice.Input, TinChoice.R
               fewest = 1,
               most = 30)
           List<PanCount> shelf,
-      @Described(value = "Part to which pans are filled at most", example = "0.6")
+      @Described(value = "Part to which pans are filled at most", moreThan = "0", example = "0.6")
           @Nullable Fraction fill,
       @Described(value = "Kind of batter, as in table fills", example = "butter-cake", most = 60)
           @Nullable String batter,
@@ -77,12 +77,10 @@ public final class TinChoice implements Calculation<TinChoice.Input, TinChoice.R
       if (fill != null && batter != null) {
         faults.add(FaultCode.EXACTLY_ONE, "/fill", "give `fill` or `batter`, not both");
       }
-      refuseNoRoom(fill, "/fill", faults);
       if (batter != null) {
         faults.gather("", () -> Fill.ofBatter(batter));
       }
       for (int i = 0; i < shelf.size(); i++) {
-        refuseNoRoom(shelf.get(i).fill(), "/shelf/" + i + "/fill", faults);
         if (shelf.get(i).mass() != null) {
           faults.add(
               FaultCode.NOT_ALLOWED,
@@ -91,12 +89,6 @@ public final class TinChoice implements Calculation<TinChoice.Input, TinChoice.R
         }
       }
       faults.refuseIfAny();
-    }
-
-    private static void refuseNoRoom(@Nullable Fraction fill, String at, Faults faults) {
-      if (fill != null && fill.value() <= 0) {
-        faults.add(FaultCode.OUT_OF_BOUNDS, at, "`fill` must be more than 0, was 0");
-      }
     }
   }
 

@@ -229,11 +229,13 @@ class TinChoiceTest extends CalculationContract<TinChoice.Input, TinChoice.Resul
   }
 
   @Test
-  void a_mass_without_density_and_a_tin_that_takes_nothing_are_refused_together() {
-    Map<String, Object> input =
-        Map.of("mass", "1 kg", "shelf", List.of(Map.of("pan", "round-20x5-cm", "fill", 0)));
-    assertThat(Given.told(() -> read(input)))
-        .containsExactly("missing /batterDensity", "out-of-bounds /shelf/0/fill");
+  void what_cannot_be_meant_is_refused() {
+    List<?> shelf = List.of(Map.of("pan", "round-20x5-cm", "mass", "500 g"));
+    assertThat(Given.told(() -> read(Map.of("mass", "1 kg", "shelf", shelf))))
+        .containsExactly("missing /batterDensity", "not-allowed /shelf/0/mass");
+    List<?> none = List.of(Map.of("pan", "round-20x5-cm", "fill", 0));
+    assertThat(Given.told(() -> read(Map.of("volume", "1 l", "fill", 0, "shelf", none))))
+        .containsExactlyInAnyOrder("out-of-bounds /fill", "out-of-bounds /shelf/0/fill");
   }
 
   /** A litre of batter; pairs of millilitres and how many, all filled to the rim. */
