@@ -34,17 +34,19 @@ public final class ReferenceIngredients {
   private final Map<String, List<Row>> allergens = grouped(IngredientTables.ALLERGENS);
   private final Map<String, List<Row>> parts = grouped(IngredientTables.PARTS);
   private final Map<String, List<Row>> windows = grouped(IngredientTables.WINDOWS);
+  private final Map<String, Set<String>> idsByEnglishName = new HashMap<>();
   private final Map<String, Set<String>> idsByName = new HashMap<>();
   private final Map<String, Ingredient> made = new ConcurrentHashMap<>();
 
   private ReferenceIngredients() {
     for (Row row : IngredientTables.INGREDIENTS.rows()) {
       String id = row.key();
-      index(id, id);
-      index(row.text("title"), id);
+      index(idsByEnglishName, id, id);
+      index(idsByEnglishName, row.text("title"), id);
     }
     for (Row row : IngredientTables.NAMES.rows()) {
-      index(row.text("name"), row.text("ingredient"));
+      boolean english = row.text("language").startsWith("en");
+      index(english ? idsByEnglishName : idsByName, row.text("name"), row.text("ingredient"));
     }
   }
 
@@ -62,9 +64,13 @@ public final class ReferenceIngredients {
     return row == null ? null : made.computeIfAbsent(id, i -> ingredient(row));
   }
 
-  /** Ids of all ingredients that go by this name, folded as {@link IngredientRef#folded()}. */
+  /**
+   * Ids of all ingredients that go by this name, folded as {@link IngredientRef#folded()}. What it
+   * means in English goes before what it means in another language.
+   */
   public Set<String> named(String folded) {
-    return idsByName.getOrDefault(folded, Set.of());
+    @Nullable Set<String> english = idsByEnglishName.get(folded);
+    return english == null ? idsByName.getOrDefault(folded, Set.of()) : english;
   }
 
   /** All of them, in the order of the table. */
@@ -78,11 +84,13 @@ public final class ReferenceIngredients {
 
   /** Every id and name, for suggestions. */
   public Collection<String> names() {
-    return idsByName.keySet();
+    Set<String> names = new LinkedHashSet<>(idsByEnglishName.keySet());
+    names.addAll(idsByName.keySet());
+    return names;
   }
 
-  private void index(String name, String id) {
-    idsByName.computeIfAbsent(IngredientRef.folded(name), n -> new LinkedHashSet<>()).add(id);
+  private static void index(Map<String, Set<String>> index, String name, String id) {
+    index.computeIfAbsent(IngredientRef.folded(name), n -> new LinkedHashSet<>()).add(id);
   }
 
   private Ingredient ingredient(Row row) {
@@ -144,7 +152,13 @@ public final class ReferenceIngredients {
         Density.ofGramsPerMillilitre(row.number("low_g_per_ml")),
         Density.ofGramsPerMillilitre(row.number("typical_g_per_ml")),
         Density.ofGramsPerMillilitre(row.number("high_g_per_ml")),
+        measured(row),
         row.source() + ", " + row.text("locator"));
+  }
+
+  private static @Nullable Mass measured(Row row) {
+    @Nullable Double grams = row.numberOrNull("measured_grams");
+    return grams == null || row.textOrNull("measure") == null ? null : Mass.ofGrams(grams);
   }
 
   private static PieceMass piece(Row row) {

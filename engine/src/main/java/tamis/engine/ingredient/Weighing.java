@@ -71,7 +71,7 @@ public record Weighing(@Nullable Measures measures, String at, String cited, Not
       return Spread.exactly(unit.factor());
     }
     if (dimension == Dimension.VOLUME) {
-      return density(unit, ingredient, state).times(unit.factor());
+      return volume(unit, ingredient, state);
     }
     if (dimension == Dimension.COUNT || dimension == Dimension.PIECE) {
       String piece = dimension == Dimension.COUNT ? PieceMass.EACH : unit.symbol();
@@ -98,7 +98,7 @@ public record Weighing(@Nullable Measures measures, String at, String cited, Not
     return Units.standard().unit(name, Measures.US);
   }
 
-  private Spread density(Unit unit, Ingredient ingredient, @Nullable String state) {
+  private Spread volume(Unit unit, Ingredient ingredient, @Nullable String state) {
     List<StateDensity> all = ingredient.densities();
     if (all.isEmpty()) {
       throw refused(
@@ -114,7 +114,7 @@ public record Weighing(@Nullable Measures measures, String at, String cited, Not
     if (!found.isEmpty()) {
       StateDensity row = best(found, unit);
       cite(row, ingredient);
-      return row.spread();
+      return row.of(unit);
     }
     if (state != null) {
       throw unknownState(state, ingredient, all.stream().map(StateDensity::state).toList());
@@ -138,7 +138,7 @@ public record Weighing(@Nullable Measures measures, String at, String cited, Not
               + "` is taken as "
               + first
               + ", the one state its mass is known for");
-      return row.spread();
+      return row.of(unit);
     }
     notes.estimate(
         "state-assumed",
@@ -151,7 +151,7 @@ public record Weighing(@Nullable Measures measures, String at, String cited, Not
             + String.join(", ", states));
     double low = all.stream().mapToDouble(d -> d.spread().low()).min().orElseThrow();
     double high = all.stream().mapToDouble(d -> d.spread().high()).max().orElseThrow();
-    return new Spread(low, row.spread().typical(), high);
+    return new Spread(low * unit.factor(), row.of(unit).typical(), high * unit.factor());
   }
 
   /** The row weighed with the measure that is asked for, else with a cup, else the first. */
