@@ -202,6 +202,7 @@ final class Drafting {
       Line line, int index, Set<String> flours, Weighing weighing, String at) {
     IngredientRef reference = Objects.requireNonNull(line.ingredient());
     Ingredient ingredient = under(at + "/ingredient", () -> larder.ingredient(reference));
+    weighing.remarkOnName(reference, at + "/ingredient");
     Spread fixed =
         line.quantity().isMeasured()
             ? under(

@@ -36,6 +36,7 @@ public final class ReferenceIngredients {
   private final Map<String, List<Row>> windows = grouped(IngredientTables.WINDOWS);
   private final Map<String, Set<String>> idsByEnglishName = new HashMap<>();
   private final Map<String, Set<String>> idsByName = new HashMap<>();
+  private final Map<String, String> assumptions = new HashMap<>();
   private final Map<String, Ingredient> made = new ConcurrentHashMap<>();
 
   private ReferenceIngredients() {
@@ -47,6 +48,7 @@ public final class ReferenceIngredients {
     for (Row row : IngredientTables.NAMES.rows()) {
       boolean english = row.text("language").startsWith("en");
       index(english ? idsByEnglishName : idsByName, row.text("name"), row.text("ingredient"));
+      assume(row, english);
     }
   }
 
@@ -73,6 +75,14 @@ public final class ReferenceIngredients {
     return english == null ? idsByName.getOrDefault(folded, Set.of()) : english;
   }
 
+  /**
+   * What is taken for granted when an ingredient goes by this name, or null: "unsalted assumed".
+   */
+  public @Nullable String assumed(IngredientRef reference) {
+    String name = reference.folded();
+    return IngredientTables.INGREDIENTS.row(name) == null ? assumptions.get(name) : null;
+  }
+
   /** All of them, in the order of the table. */
   public Collection<Ingredient> all() {
     List<Ingredient> all = new ArrayList<>();
@@ -87,6 +97,14 @@ public final class ReferenceIngredients {
     Set<String> names = new LinkedHashSet<>(idsByEnglishName.keySet());
     names.addAll(idsByName.keySet());
     return names;
+  }
+
+  private void assume(Row row, boolean english) {
+    String name = IngredientRef.folded(row.text("name"));
+    @Nullable String remark = row.textOrNull("remark");
+    if (remark != null && (english || !idsByEnglishName.containsKey(name))) {
+      assumptions.put(name, remark);
+    }
   }
 
   private static void index(Map<String, Set<String>> index, String name, String id) {

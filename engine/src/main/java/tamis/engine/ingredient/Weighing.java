@@ -53,6 +53,14 @@ public record Weighing(@Nullable Measures measures, String at, String cited, Not
         perUnit.high() * quantity.high());
   }
 
+  /** Says what is taken for granted when the ingredient goes by this name: butter is unsalted. */
+  public void remarkOnName(IngredientRef reference, String pointer) {
+    @Nullable String assumed = ReferenceIngredients.standard().assumed(reference);
+    if (assumed != null) {
+      notes.remark("name-assumed", pointer, "`" + reference.name() + "`: " + assumed);
+    }
+  }
+
   /**
    * Grams of one of a unit.
    *

@@ -28,7 +28,7 @@ class FormulaFaultsTest {
         "1 batch egg | no-piece-mass | /quantity",
         "1 salt | no-unit | /quantity",
         "10 g unobtainium | unknown-ingredient | /ingredient",
-        "10 g margarine | ambiguous-ingredient | /ingredient",
+        "10 g molasses | ambiguous-ingredient | /ingredient",
         "10 g >nowhere | unknown-formula | /formula",
         "1 cup >plain | no-density | /quantity",
         "1 each >plain | no-piece-mass | /quantity",

@@ -249,7 +249,7 @@ class SizingTest {
                     have("ingredient", "milk-whole", "1 g"), have("formula", "cream", "800 g")));
     assertThat(batch.limitedBy()).isEqualTo("cream");
     assertThat(batch.factor()).isEqualTo(2, within(EXACT));
-    assertThat(Bench.codes(batch)).containsExactly("not-needed");
+    assertThat(Bench.codes(batch)).contains("not-needed");
   }
 
   @Test

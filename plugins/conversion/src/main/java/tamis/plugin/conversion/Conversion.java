@@ -162,6 +162,7 @@ public final class Conversion implements Calculation<Conversion.Input, Conversio
                       : "by no rule")));
     }
     Ingredient ingredient = kitchen.ingredient(input.ingredient());
+    weighing.remarkOnName(input.ingredient(), "/ingredient");
     Spread grams =
         at("/quantity", () -> weighing.grams(input.quantity(), ingredient, input.state()));
     if (to.dimension() == Dimension.MASS) {
