@@ -9,23 +9,39 @@ import tamis.engine.fault.Refusal;
 final class Amounts {
   private Amounts() {}
 
+  /** So many of a unit. */
+  record Read(double number, Unit unit) {}
+
   /** The amount in the canonical unit of {@code dimension}. Cups and spoons are US ones. */
   static double parse(String text, Dimension dimension) {
-    String given = text.strip();
+    Read read = read(text, dimension);
+    return dimension == Dimension.TEMPERATURE_DIFFERENCE
+        ? read.number() * read.unit().factor()
+        : read.unit().toCanonical(read.number());
+  }
+
+  static Read read(String text, Dimension dimension) {
+    String given = Cursor.spaced(text);
     NumberReader.Read number = NumberReader.read(given);
-    String unit = given.substring(number.end()).strip();
+    String unit = number.unit();
     if (number.high() > number.low()) {
       throw refused(FaultCode.UNREADABLE_QUANTITY, given, dimension, "is a range");
     }
     if (unit.isEmpty()) {
       throw refused(FaultCode.NO_UNIT, given, dimension, "has no unit");
     }
-    Unit found = Units.standard().unit(unit, Measures.US);
-    boolean difference = dimension == Dimension.TEMPERATURE_DIFFERENCE;
-    if (found.dimension() != (difference ? Dimension.TEMPERATURE : dimension)) {
+    boolean temperature = isTemperature(dimension);
+    // A bare C is a cup elsewhere.
+    String meant = temperature && unit.equalsIgnoreCase("C") ? "°C" : unit;
+    Unit found = Units.standard().unit(meant, Measures.US);
+    if (found.dimension() != (temperature ? Dimension.TEMPERATURE : dimension)) {
       throw refused(FaultCode.WRONG_DIMENSION, given, dimension, "is a " + found.dimension());
     }
-    return difference ? number.low() * found.factor() : found.toCanonical(number.low());
+    return new Read(number.low(), found);
+  }
+
+  private static boolean isTemperature(Dimension dimension) {
+    return dimension == Dimension.TEMPERATURE || dimension == Dimension.TEMPERATURE_DIFFERENCE;
   }
 
   static double within(double value, Dimension dimension, double low, double high) {
@@ -43,9 +59,7 @@ final class Amounts {
   }
 
   private static String example(Dimension dimension) {
-    boolean celsius =
-        dimension == Dimension.TEMPERATURE || dimension == Dimension.TEMPERATURE_DIFFERENCE;
-    if (celsius) {
+    if (isTemperature(dimension)) {
       return "°C";
     }
     return dimension == Dimension.TIME ? "min" : dimension.canonical();

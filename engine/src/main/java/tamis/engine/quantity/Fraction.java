@@ -39,10 +39,11 @@ public record Fraction(double value) implements Comparable<Fraction> {
    * @throws Refusal if it is neither, or outside 0 to 100 %
    */
   public static Fraction parse(String text) {
-    String given = text.strip();
+    String given = Cursor.spaced(text);
     NumberReader.Read number = NumberReader.read(given);
-    String unit = given.substring(number.end()).strip();
-    if (number.high() > number.low() || !(unit.isEmpty() || unit.equals("%"))) {
+    boolean bare = number.unit().isEmpty();
+    boolean percent = "%".equals(Units.standard().name(number.unit()));
+    if (number.high() > number.low() || !(bare || percent)) {
       throw new Refusal(
           new Fault(
               FaultCode.UNREADABLE_QUANTITY,
@@ -51,7 +52,7 @@ public record Fraction(double value) implements Comparable<Fraction> {
               "0 to 1, or a percentage such as \"10 %\"",
               "`" + given + "` is no fraction; write 0.1 or 10 %"));
     }
-    return unit.isEmpty() ? ofNumber(number.low()) : new Fraction(number.low() / 100);
+    return bare ? ofNumber(number.low()) : new Fraction(number.low() / 100);
   }
 
   /** What is left when this part is gone. */

@@ -13,34 +13,37 @@ public final class KitchenMeasure {
   public static String cupsAndSpoons(double millilitres) {
     double cups = millilitres / factor("cup");
     if (cups >= 0.24) {
-      return eighths(Math.rint(cups * 4) * 2, "cup");
+      return eighths(Math.round(cups * 4) * 2, "cup");
     }
     double spoons = millilitres / factor("tbsp");
     if (spoons >= 0.95) {
-      return eighths(Math.rint(spoons * 2) * 4, "tbsp");
+      return eighths(Math.round(spoons * 2) * 4, "tbsp");
     }
-    return eighths(Math.max(1, Math.rint(millilitres / factor("tsp") * 8)), "tsp");
+    return little(millilitres / factor("tsp"), "tsp");
   }
 
   /** A mass in ounces, or in pounds and ounces. */
   public static String poundsAndOunces(double grams) {
     double ounces = grams / factor("oz");
-    if (ounces < 16) {
-      return eighths(Math.max(1, Math.rint(ounces * 8)), "oz");
+    if (Math.round(ounces * 8) < 16 * 8) {
+      return little(ounces, "oz");
     }
-    long whole = (long) (ounces / 16);
-    double rest = Math.rint((ounces - whole * 16) * 2) * 4;
-    if (rest >= 128) {
-      return (whole + 1) + " lb";
-    }
-    return rest == 0 ? whole + " lb" : whole + " lb " + eighths(rest, "oz");
+    long halves = Math.round(ounces * 2);
+    long pounds = halves / 32;
+    long rest = halves % 32 * 4;
+    return rest == 0 ? pounds + " lb" : pounds + " lb " + eighths(rest, "oz");
   }
 
-  private static String eighths(double eighths, String unit) {
-    long whole = (long) eighths / 8;
-    String part = EIGHTHS.get((int) ((long) eighths % 8));
-    String number = whole == 0 ? part : (part.isEmpty() ? "" + whole : whole + " " + part);
-    return number + " " + unit;
+  private static String little(double amount, String unit) {
+    long eighths = Math.round(amount * 8);
+    return eighths == 0 && amount > 0 ? "less than 1/8 " + unit : eighths(eighths, unit);
+  }
+
+  private static String eighths(long eighths, String unit) {
+    long whole = eighths / 8;
+    String part = EIGHTHS.get((int) (eighths % 8));
+    String space = whole > 0 && !part.isEmpty() ? " " : "";
+    return (whole > 0 || part.isEmpty() ? "" + whole : "") + space + part + " " + unit;
   }
 
   private static double factor(String unit) {

@@ -3,6 +3,7 @@ package tamis.engine.quantity;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Currency;
+import java.util.regex.Pattern;
 import tamis.engine.fault.Fault;
 import tamis.engine.fault.FaultCode;
 import tamis.engine.fault.Refusal;
@@ -15,9 +16,11 @@ import tamis.engine.fault.Refusal;
  */
 public record Money(BigDecimal amount, Currency currency) {
   private static final int MOST_DIGITS = 30;
+  private static final Pattern AMOUNT = Pattern.compile("-?\\d{1,30}(\\.\\d{1,30})?");
 
   public Money {
-    if (amount.precision() > MOST_DIGITS || Math.abs((long) amount.scale()) > MOST_DIGITS) {
+    long whole = (long) amount.precision() - amount.scale();
+    if (amount.precision() > MOST_DIGITS || amount.scale() > MOST_DIGITS || whole > MOST_DIGITS) {
       throw Refusal.of(FaultCode.TOO_MANY_DIGITS, "money has at most " + MOST_DIGITS + " digits");
     }
     amount = amount.signum() == 0 ? BigDecimal.ZERO : amount.stripTrailingZeros();
@@ -29,8 +32,8 @@ public record Money(BigDecimal amount, Currency currency) {
    * @throws Refusal if it is no amount with a currency of ISO 4217
    */
   public static Money parse(String text) {
-    String[] parts = text.strip().split("\\s+", -1);
-    if (parts.length == 2 && parts[0].matches("-?\\d{1,20}(\\.\\d{1,10})?")) {
+    String[] parts = Cursor.spaced(text).split(" ", -1);
+    if (parts.length == 2 && AMOUNT.matcher(parts[0]).matches()) {
       try {
         return new Money(new BigDecimal(parts[0]), Currency.getInstance(parts[1]));
       } catch (IllegalArgumentException unknownCurrency) {

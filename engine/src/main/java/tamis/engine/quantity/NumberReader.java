@@ -1,6 +1,5 @@
 package tamis.engine.quantity;
 
-import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.fault.Fault;
@@ -33,91 +32,67 @@ final class NumberReader {
           Map.entry('⅞', 7 / 8.0),
           Map.entry('⅑', 1 / 9.0),
           Map.entry('⅒', 1 / 10.0));
-  private static final Map<String, Double> WORDS =
-      Map.ofEntries(
-          Map.entry("a", 1.0),
-          Map.entry("an", 1.0),
-          Map.entry("one", 1.0),
-          Map.entry("two", 2.0),
-          Map.entry("three", 3.0),
-          Map.entry("four", 4.0),
-          Map.entry("five", 5.0),
-          Map.entry("six", 6.0),
-          Map.entry("seven", 7.0),
-          Map.entry("eight", 8.0),
-          Map.entry("nine", 9.0),
-          Map.entry("ten", 10.0),
-          Map.entry("eleven", 11.0),
-          Map.entry("twelve", 12.0),
-          Map.entry("fifteen", 15.0),
-          Map.entry("sixteen", 16.0),
-          Map.entry("twenty", 20.0),
-          Map.entry("twenty-four", 24.0));
-  private static final Map<String, Double> PARTS =
-      Map.ofEntries(
-          Map.entry("half", 1 / 2.0),
-          Map.entry("halves", 1 / 2.0),
-          Map.entry("third", 1 / 3.0),
-          Map.entry("thirds", 1 / 3.0),
-          Map.entry("quarter", 1 / 4.0),
-          Map.entry("quarters", 1 / 4.0),
-          Map.entry("fourth", 1 / 4.0),
-          Map.entry("fourths", 1 / 4.0),
-          Map.entry("eighth", 1 / 8.0),
-          Map.entry("eighths", 1 / 8.0));
 
-  private final String text;
-  private int at;
+  private final Cursor cursor;
 
-  private NumberReader(String text) {
-    this.text = text;
+  private NumberReader(Cursor cursor) {
+    this.cursor = cursor;
   }
 
-  /** A number or a range, and where in the text it ends. */
-  record Read(double low, double high, int end) {}
+  /**
+   * A number or a range, and what follows it.
+   *
+   * @param unit the rest of the text, with single plain spaces; empty if there is none
+   */
+  record Read(double low, double high, String unit) {}
 
   /**
+   * @param text with single plain spaces, as {@link Cursor#spaced} makes it
    * @throws Refusal if the text does not begin with a number
    */
   static Read read(String text) {
-    NumberReader reader = new NumberReader(text);
+    Cursor cursor = new Cursor(text);
+    NumberReader reader = new NumberReader(cursor);
     double low = reader.number();
-    int end = reader.at;
-    if (!reader.rangeMark()) {
-      return new Read(low, low, end);
-    }
-    double high = reader.number();
-    if (!(high >= low)) {
+    double high = reader.rangeMark() ? reader.number() : low;
+    if (high < low) {
       throw reader.unreadable("the range runs backwards");
     }
-    return new Read(low, high, reader.at);
+    return new Read(low, high, cursor.rest());
   }
 
   private double number() {
-    skipSpaces();
+    cursor.skipSpace();
     boolean negative = sign();
-    double value = Character.isLetter(peek(0)) ? worded() : figured();
+    double value = Character.isLetter(cursor.peek(0)) ? worded() : figured();
     return negative ? -value : value;
   }
 
   private boolean sign() {
-    char sign = peek(0);
+    char sign = cursor.peek(0);
     if (sign == '-' || sign == '−' || sign == '+') {
-      at++;
+      cursor.skip(1);
       return sign != '+';
     }
     return false;
   }
 
+  private double worded() {
+    @Nullable Double value = NumberWords.read(cursor);
+    if (value == null) {
+      throw unreadable("no number that is read here");
+    }
+    return value;
+  }
+
   private double figured() {
-    @Nullable Double alone = FRACTIONS.get(peek(0));
+    @Nullable Double alone = unicodeFraction();
     if (alone != null) {
-      at++;
       return alone;
     }
     double first = decimal();
-    if (isSlash(peek(0))) {
-      at++;
+    if (isSlash(cursor.peek(0))) {
+      cursor.skip(1);
       return over(first, decimal());
     }
     return first + fractionAfter();
@@ -125,32 +100,41 @@ final class NumberReader {
 
   /** The fraction of a mixed number: {@code 1½}, {@code 1 1/2}, {@code 1-1/2}; else 0. */
   private double fractionAfter() {
-    int start = at;
-    boolean hyphen = peek(0) == '-' && Character.isDigit(peek(1));
-    if (hyphen) {
-      at++;
-    } else {
-      skipSpaces();
+    int start = cursor.mark();
+    char next = cursor.peek(1);
+    if (cursor.peek(0) == '-' && (Cursor.isDigit(next) || FRACTIONS.containsKey(next))) {
+      cursor.skip(1);
+    } else if (!cursor.skipWord(" and ") && !cursor.skipWord(" & ")) {
+      cursor.skipSpace();
     }
-    @Nullable Double unicode = FRACTIONS.get(peek(0));
+    @Nullable Double unicode = unicodeFraction();
     if (unicode != null) {
-      at++;
       return unicode;
     }
-    int digits = at;
-    while (isDigit(peek(0)) && at - digits < MOST_DIGITS) {
-      at++;
-    }
-    if (at > digits && isSlash(peek(0)) && isDigit(peek(1))) {
-      double above = Double.parseDouble(text.substring(digits, at));
-      at++;
+    int digits = cursor.mark();
+    cursor.skipDigits();
+    int length = cursor.mark() - digits;
+    if (length > 0
+        && length <= MOST_DIGITS
+        && isSlash(cursor.peek(0))
+        && Cursor.isDigit(cursor.peek(1))) {
+      double above = Double.parseDouble(cursor.since(digits));
+      cursor.skip(1);
       double below = decimal();
       if (above < below) {
         return over(above, below);
       }
     }
-    at = start;
+    cursor.back(start);
     return 0;
+  }
+
+  private @Nullable Double unicodeFraction() {
+    @Nullable Double fraction = FRACTIONS.get(cursor.peek(0));
+    if (fraction != null) {
+      cursor.skip(1);
+    }
+    return fraction;
   }
 
   private double over(double above, double below) {
@@ -161,157 +145,67 @@ final class NumberReader {
   }
 
   private double decimal() {
-    int start = at;
-    while (isDigit(peek(0)) || (peek(0) == '.' && isDigit(peek(1)))) {
-      at++;
+    int start = cursor.mark();
+    cursor.skipDigits();
+    int digits = cursor.mark() - start;
+    if (cursor.peek(0) == '.') {
+      cursor.skip(1);
+      int point = cursor.mark();
+      cursor.skipDigits();
+      if (cursor.mark() == point) {
+        throw unreadable("a point with no digit after it");
+      }
+      digits += cursor.mark() - point;
     }
-    if (at > start && peek(0) == '.' && !isDigit(peek(1))) {
-      throw unreadable("a point with no digit after it");
+    if (cursor.peek(0) == ',' && Cursor.isDigit(cursor.peek(1))) {
+      throw strayComma();
     }
-    if (peek(0) == ',' && isDigit(peek(1))) {
-      throw new Refusal(
-          new Fault(
-              FaultCode.STRAY_COMMA,
-              "",
-              text,
-              "a decimal point",
-              "`" + text + "` has a comma in its number; write a decimal point and no grouping"));
-    }
-    int mantissa = at;
-    exponent();
-    if (mantissa - start > MOST_DIGITS) {
-      throw new Refusal(
-          new Fault(
-              FaultCode.TOO_MANY_DIGITS,
-              "",
-              text,
-              "at most " + MOST_DIGITS + " digits",
-              "a number of "
-                  + (mantissa - start)
-                  + " digits; at most "
-                  + MOST_DIGITS
-                  + " are read"));
-    }
-    try {
-      return Double.parseDouble(text.substring(start, at));
-    } catch (NumberFormatException unreadable) {
+    if (digits == 0) {
       throw unreadable("no number");
     }
+    if (digits > MOST_DIGITS) {
+      throw tooManyDigits(digits);
+    }
+    skipExponent();
+    return Double.parseDouble(cursor.since(start));
   }
 
-  private void exponent() {
-    if ((peek(0) == 'e' || peek(0) == 'E')
-        && (isDigit(peek(1)) || ((peek(1) == '-' || peek(1) == '+') && isDigit(peek(2))))) {
-      at += 2;
-      while (isDigit(peek(0))) {
-        at++;
-      }
-    }
-  }
-
-  private double worded() {
-    String first = word();
-    @Nullable Double part = PARTS.get(first);
-    if (part != null) {
-      skipArticle();
-      return part;
-    }
-    @Nullable Double whole = WORDS.get(first);
-    if (whole == null) {
-      throw unreadable("no number that is read here");
-    }
-    int afterWhole = at;
-    String next = word();
-    @Nullable Double partOf = PARTS.get(next.startsWith("-") ? next.substring(1) : next);
-    if (partOf != null) {
-      skipArticle();
-      return whole * partOf;
-    }
-    if (next.equals("and")) {
-      String count = word();
-      @Nullable Double counted = WORDS.get(count);
-      String name = counted == null ? count : word();
-      @Nullable Double fraction = PARTS.get(name);
-      if (fraction != null) {
-        return whole + (counted == null ? 1 : counted) * fraction;
-      }
-    }
-    at = afterWhole;
-    return whole;
-  }
-
-  /** After "half": "half a cup", "half of a cup". */
-  private void skipArticle() {
-    int start = at;
-    String next = word();
-    if (next.equals("of")) {
-      start = at;
-      next = word();
-    }
-    if (!next.equals("a") && !next.equals("an")) {
-      at = start;
+  private void skipExponent() {
+    boolean marked = cursor.peek(0) == 'e' || cursor.peek(0) == 'E';
+    boolean signed = cursor.peek(1) == '-' || cursor.peek(1) == '+';
+    if (marked && Cursor.isDigit(cursor.peek(signed ? 2 : 1))) {
+      cursor.skip(2);
+      cursor.skipDigits();
     }
   }
 
-  /** The next word in lower case; "one-half" is two words. */
-  private String word() {
-    skipSpaces();
-    if (peek(0) == '-' && Character.isLetter(peek(1))) {
-      at++;
-    }
-    int start = at;
-    while (Character.isLetter(peek(0))) {
-      at++;
-    }
-    String word = text.substring(start, at).toLowerCase(Locale.ROOT);
-    if (word.equals("twenty") && text.startsWith("-four", at)) {
-      at += 5;
-      return "twenty-four";
-    }
-    return word;
-  }
-
+  /** Goes past {@code -}, {@code to} or {@code or} if a number follows. */
   private boolean rangeMark() {
-    int start = at;
-    skipSpaces();
-    char mark = peek(0);
-    if (mark == '-' || mark == '–' || mark == '—') {
-      at++;
-      skipSpaces();
-      if (isDigit(peek(0)) || FRACTIONS.containsKey(peek(0))) {
+    int start = cursor.mark();
+    if (cursor.skipWord(" to ") || cursor.skipWord(" or ")) {
+      if (figureFollows() || NumberWords.here(cursor)) {
         return true;
       }
-    } else if (text.startsWith("to ", at) && at > start) {
-      at += 3;
-      skipSpaces();
-      if (isDigit(peek(0)) || FRACTIONS.containsKey(peek(0)) || wordIsNumber()) {
-        return true;
+    } else {
+      cursor.skipSpace();
+      char mark = cursor.peek(0);
+      if (mark == '-' || mark == '–' || mark == '—') {
+        cursor.skip(1);
+        cursor.skipSpace();
+        if (figureFollows()) {
+          return true;
+        }
       }
     }
-    at = start;
+    cursor.back(start);
     return false;
   }
 
-  private boolean wordIsNumber() {
-    int start = at;
-    String next = word();
-    at = start;
-    return WORDS.containsKey(next) || PARTS.containsKey(next);
-  }
-
-  private void skipSpaces() {
-    while (at < text.length()
-        && (Character.isWhitespace(text.charAt(at)) || text.charAt(at) == '\u00a0')) {
-      at++;
-    }
-  }
-
-  private char peek(int ahead) {
-    return at + ahead < text.length() ? text.charAt(at + ahead) : '\0';
-  }
-
-  private static boolean isDigit(char c) {
-    return c >= '0' && c <= '9';
+  private boolean figureFollows() {
+    char next = cursor.peek(0);
+    return Cursor.isDigit(next)
+        || (next == '.' && Cursor.isDigit(cursor.peek(1)))
+        || FRACTIONS.containsKey(next);
   }
 
   private static boolean isSlash(char c) {
@@ -319,12 +213,27 @@ final class NumberReader {
   }
 
   private Refusal unreadable(String why) {
-    return new Refusal(
-        new Fault(
-            FaultCode.UNREADABLE_QUANTITY,
-            "",
-            text,
-            "a number and a unit, for example 2 1/4 cup, 1½ tbsp or 227 g",
-            "`" + text + "` is not readable as a quantity: " + why));
+    return refused(
+        FaultCode.UNREADABLE_QUANTITY,
+        "a number and a unit, for example 2 1/4 cup, 1½ tbsp or 227 g",
+        "`" + cursor.text() + "` is not readable as a quantity: " + why);
+  }
+
+  private Refusal strayComma() {
+    return refused(
+        FaultCode.STRAY_COMMA,
+        "a decimal point",
+        "`" + cursor.text() + "` has a comma in its number; write a decimal point and no grouping");
+  }
+
+  private Refusal tooManyDigits(int digits) {
+    return refused(
+        FaultCode.TOO_MANY_DIGITS,
+        "at most " + MOST_DIGITS + " digits",
+        "a number of " + digits + " digits; at most " + MOST_DIGITS + " are read");
+  }
+
+  private Refusal refused(FaultCode code, String allowed, String message) {
+    return new Refusal(new Fault(code, "", cursor.text(), allowed, message));
   }
 }

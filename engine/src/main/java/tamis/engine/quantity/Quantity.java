@@ -1,8 +1,6 @@
 package tamis.engine.quantity;
 
-import java.util.Locale;
 import java.util.Objects;
-import org.jspecify.annotations.Nullable;
 import tamis.engine.fault.Bounds;
 import tamis.engine.fault.Fault;
 import tamis.engine.fault.FaultCode;
@@ -20,6 +18,7 @@ import tamis.engine.fault.Refusal;
  */
 public record Quantity(String text, Kind kind, double low, double high, String unit) {
   private static final double MOST = 1e12;
+  private static final String PERCENT_SIGN = "%";
 
   /** What sort of quantity it is. */
   public enum Kind {
@@ -55,35 +54,22 @@ public record Quantity(String text, Kind kind, double low, double high, String u
    * @throws Refusal if there is no number, no unit, or an unknown unit
    */
   public static Quantity parse(String text) {
-    String given = text.strip();
-    String lower = given.toLowerCase(Locale.ROOT);
-    if (lower.equals("as needed")) {
+    String given = Cursor.spaced(text);
+    if (given.equalsIgnoreCase("as needed")) {
       return new Quantity(given, Kind.AS_NEEDED, 0, 0, "");
     }
     NumberReader.Read number = NumberReader.read(given);
-    String unit = given.substring(number.end()).strip();
-    if (unit.isEmpty()) {
+    if (number.unit().isEmpty()) {
       throw noUnit(given);
     }
-    if (unit.equals("%") || unit.equalsIgnoreCase("percent")) {
-      return new Quantity(given, Kind.PERCENT, number.low(), number.high(), "");
-    }
-    return new Quantity(given, Kind.MEASURED, number.low(), number.high(), unitName(given, unit));
-  }
-
-  private static String unitName(String given, String unit) {
-    @Nullable String name = Units.standard().name(unit);
-    if (name == null && unit.endsWith(".")) {
-      name = Units.standard().name(unit.substring(0, unit.length() - 1));
-    }
-    if (name == null) {
-      name = Units.standard().name(unit.replaceAll("\\s+", " "));
-    }
-    if (name == null) {
-      Units.standard().unit(unit, Measures.US); // refuses, with a suggestion
-      throw noUnit(given);
-    }
-    return name;
+    String unit = Units.standard().known(number.unit());
+    boolean percent = unit.equals(PERCENT_SIGN);
+    return new Quantity(
+        given,
+        percent ? Kind.PERCENT : Kind.MEASURED,
+        number.low(),
+        number.high(),
+        percent ? "" : unit);
   }
 
   private static Refusal noUnit(String given) {

@@ -25,8 +25,11 @@ public record Temperature(double celsius) implements Comparable<Temperature> {
    * @throws tamis.engine.fault.Refusal if it is none, or out of bounds
    */
   public static Temperature parse(String text) {
-    double kelvin = Amounts.parse(text, Dimension.TEMPERATURE);
-    return new Temperature(rounded(kelvin - ZERO_CELSIUS_IN_KELVIN));
+    Amounts.Read read = Amounts.read(text, Dimension.TEMPERATURE);
+    Unit unit = read.unit();
+    double zero = unit.offset() * unit.factor() - ZERO_CELSIUS_IN_KELVIN;
+    double celsius = read.number() * unit.factor() + zero;
+    return new Temperature(zero == 0 ? celsius : rounded(celsius));
   }
 
   public Temperature plus(TemperatureDifference difference) {
@@ -37,7 +40,7 @@ public record Temperature(double celsius) implements Comparable<Temperature> {
     return new TemperatureDifference(celsius - other.celsius);
   }
 
-  /** Takes away the noise that the way over kelvin brings in, far below any thermometer. */
+  /** Takes away the noise that another scale brings in, far below any thermometer. */
   private static double rounded(double celsius) {
     return Math.rint(celsius * 1e9) / 1e9;
   }

@@ -65,7 +65,7 @@ public final class Units {
       Unit unit = new Unit(piece, Dimension.PIECE, 1, 0, false, row);
       Measured measured = new Measured(piece, unit, Map.of());
       name(piece, measured);
-      name(piece + "s", measured);
+      name(plural(piece), measured);
     }
   }
 
@@ -89,13 +89,22 @@ public final class Units {
     return found == null ? null : found.name();
   }
 
+  /**
+   * The name under which a unit is kept.
+   *
+   * @throws Refusal {@code unknown-unit} if no unit has the name
+   */
+  public String known(String text) {
+    return measured(text).name();
+  }
+
   /** Whether the unit of this name depends on whose measures are meant. */
   public boolean dependsOnMeasures(String name) {
     @Nullable Measured found = find(name);
     return found != null && found.everywhere() == null;
   }
 
-  /** Whether a name is one of a piece that only an ingredient gives a mass. */
+  /** What the unit of this name measures. */
   public Dimension dimension(String name) {
     Measured found = measured(name);
     return found.everywhere() != null
@@ -149,7 +158,13 @@ public final class Units {
 
   private @Nullable Measured find(String name) {
     @Nullable Measured exact = byName.get(name);
-    return exact != null ? exact : byLowerCase.get(name.toLowerCase(Locale.ROOT));
+    if (exact != null) {
+      return exact;
+    }
+    String lower = name.toLowerCase(Locale.ROOT);
+    @Nullable Measured found = byLowerCase.get(lower);
+    boolean abbreviated = found == null && lower.endsWith(".");
+    return abbreviated ? byLowerCase.get(lower.substring(0, lower.length() - 1)) : found;
   }
 
   private void add(Map<String, Measured> bySymbol, Row row) {
@@ -196,6 +211,14 @@ public final class Units {
     } catch (IllegalArgumentException unknown) {
       throw new BadTable(row.table(), row.line(), "dimension", name + " is no dimension");
     }
+  }
+
+  private static String plural(String piece) {
+    if (piece.endsWith("leaf")) {
+      return piece.substring(0, piece.length() - 1) + "ves";
+    }
+    boolean hissing = piece.endsWith("x") || piece.endsWith("ch") || piece.endsWith("sh");
+    return piece + (hissing ? "es" : "s");
   }
 
   private static List<String> split(@Nullable String cell) {
