@@ -156,6 +156,9 @@ final class NumberReader {
         throw unreadable("a point with no digit after it");
       }
       digits += cursor.mark() - point;
+      if (cursor.peek(0) == '.' && Cursor.isDigit(cursor.peek(1))) {
+        throw unreadable("two points in a number");
+      }
     }
     if (cursor.peek(0) == ',' && Cursor.isDigit(cursor.peek(1))) {
       throw strayComma();

@@ -16,7 +16,7 @@ import tamis.engine.ingredient.IngredientRef;
 
 /** What holds for the text of every type of quantity, whatever the amount. */
 class TypedQuantitiesTest {
-  private static final int TRIES = 5_000;
+  private static final int TRIES = 3_000;
 
   /** A type with its bounds. */
   private record Type(
