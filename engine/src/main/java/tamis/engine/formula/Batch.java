@@ -39,13 +39,9 @@ public record Batch(
     sources = List.copyOf(sources);
   }
 
-  /** What all that stays in the batch is made of, before any loss. */
+  /** What all that stays in the batch is made of, before any of its water is baked off. */
   public Composition composition() {
-    Composition mix = Composition.empty();
-    for (BillRow row : bill) {
-      mix = mix.plus(Composition.of(row.ingredient(), row.remaining().typical()));
-    }
-    return mix;
+    return Contents.of(this).composition();
   }
 
   /**

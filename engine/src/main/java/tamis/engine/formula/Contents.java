@@ -1,9 +1,15 @@
 package tamis.engine.formula;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
 import tamis.engine.formula.Batch.BatchLine;
 import tamis.engine.formula.Batch.Part;
+import tamis.engine.ingredient.Composition;
+import tamis.engine.ingredient.Ingredient;
+import tamis.engine.ingredient.Nutrient;
 
 /**
  * What is in a finished batch: of each line the grams that went in, less what was strained off and
@@ -53,6 +59,30 @@ public record Contents(List<Entry> entries, double grams) {
     String path = inner.path();
     int index = Integer.parseInt(path.substring(path.lastIndexOf('/') + 1));
     return part.formula().lines().get(index);
+  }
+
+  /** What it is made of, before any of its water is baked off. */
+  public Composition composition() {
+    return composition(Ingredient::per100g);
+  }
+
+  /** The same from facts of 100 g of an ingredient that a caller works out. */
+  public Composition composition(Function<Ingredient, Map<Nutrient, Double>> per100g) {
+    Map<String, Double> grams = new LinkedHashMap<>();
+    Map<String, Ingredient> ingredients = new LinkedHashMap<>();
+    for (Entry entry : entries) {
+      String id = entry.line().ingredient().id();
+      grams.merge(id, entry.grams(), Double::sum);
+      ingredients.put(id, entry.line().ingredient());
+    }
+    Composition mix = Composition.empty();
+    for (Map.Entry<String, Ingredient> one : ingredients.entrySet()) {
+      double share = grams.getOrDefault(one.getKey(), 0.0);
+      if (share > 0) {
+        mix = mix.plus(Composition.of(per100g.apply(one.getValue()), share));
+      }
+    }
+    return mix;
   }
 
   /** Mass of all that went in, before any of its water is baked off. */

@@ -14,7 +14,7 @@ public final class NutritionPlugin implements Plugin {
 
   @Override
   public List<Calculation<?, ?>> calculations() {
-    return List.of(new Allergens(), new IngredientList());
+    return List.of(new Nutrition(), new Allergens(), new IngredientList());
   }
 
   @Override
@@ -26,6 +26,13 @@ public final class NutritionPlugin implements Plugin {
         AllergenRules.REVIEW,
         AllergenRules.WORDING,
         LabelRules.TABLE,
+        FigureTables.FIGURES,
+        FigureTables.ROUNDING,
+        FigureTables.TOLERANCES,
+        FigureTables.ENERGY,
+        FigureTables.ALCOHOL,
+        FigureTables.RETENTION,
+        FigureTables.SERVINGS,
         Cautions.TABLE);
   }
 }

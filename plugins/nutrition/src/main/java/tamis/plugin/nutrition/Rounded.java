@@ -20,6 +20,14 @@ final class Rounded {
     return BigDecimal.valueOf(value).round(new MathContext(figures, RoundingMode.HALF_UP));
   }
 
+  /** A hundred times the quotient, in decimals: 235 of 4700 is 5 exactly. */
+  static double percent(double value, double whole) {
+    return BigDecimal.valueOf(value)
+        .multiply(BigDecimal.valueOf(100))
+        .divide(BigDecimal.valueOf(whole), MathContext.DECIMAL64)
+        .doubleValue();
+  }
+
   static String plain(double value, double step) {
     return plain(toStep(value, step));
   }
