@@ -15,7 +15,10 @@ enum Equation {
   SUCROSE_ACTIVITY,
   SUGAR_HEAT,
   STEADY_BOILING,
-  NEWTON_COOLING;
+  NEWTON_COOLING,
+  NORRISH,
+  MONEY_BORN,
+  LETHALITY;
 
   static final Table TABLE =
       TableReader.read(

@@ -1,5 +1,6 @@
 package tamis.plugin.stages;
 
+import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.formula.Batch;
@@ -63,12 +64,20 @@ record Makeup(Proximates proximates, double milkFat, double cocoaFat, boolean sy
   }
 
   static Makeup of(Batch batch) {
-    Composition mix = batch.composition();
+    return of(batch.bill());
+  }
+
+  /** What stays of all rows together. */
+  static Makeup of(List<Batch.BillRow> bill) {
+    Composition mix = Composition.empty();
+    for (Batch.BillRow row : bill) {
+      mix = mix.plus(Composition.of(row.ingredient(), row.remaining().typical()));
+    }
     double fat = Math.max(1e-9, mix.amount(Nutrient.FAT));
     double milk = 0;
     double cocoa = 0;
     boolean egg = false;
-    for (Batch.BillRow row : batch.bill()) {
+    for (Batch.BillRow row : bill) {
       Ingredient ingredient = row.ingredient();
       double grams = Composition.of(ingredient, row.remaining().typical()).amount(Nutrient.FAT);
       milk += fatOf(ingredient) == FatKind.MILK ? grams : 0;

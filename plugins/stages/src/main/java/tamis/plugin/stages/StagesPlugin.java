@@ -14,7 +14,13 @@ public final class StagesPlugin implements Plugin {
 
   @Override
   public List<Calculation<?, ?>> calculations() {
-    return List.of(new SugarSyrup(), new HeatBalance(), new Warming());
+    return List.of(
+        new SugarSyrup(),
+        new HeatBalance(),
+        new Warming(),
+        new StageCheck(),
+        new EggLethality(),
+        new WaterActivity());
   }
 
   @Override
@@ -26,6 +32,12 @@ public final class StagesPlugin implements Plugin {
         SolidFat.CURVES,
         SolidFat.HEATS,
         Surface.TABLE,
-        Bowl.TABLE);
+        Bowl.TABLE,
+        StageWindows.TABLE,
+        Symptoms.TABLE,
+        Resistance.TABLE,
+        EggLethality.PASTEURISATION,
+        Solute.TABLE,
+        WaterActivity.LIMITS);
   }
 }
