@@ -14,7 +14,7 @@ public final class NutritionPlugin implements Plugin {
 
   @Override
   public List<Calculation<?, ?>> calculations() {
-    return List.of(new Nutrition(), new Allergens(), new IngredientList());
+    return List.of(new Nutrition(), new Allergens(), new IngredientList(), new Substitution());
   }
 
   @Override
