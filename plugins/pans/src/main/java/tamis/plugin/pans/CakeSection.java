@@ -1,7 +1,9 @@
 package tamis.plugin.pans;
 
-import java.util.List;
+import java.util.LinkedHashMap;
 import java.util.Locale;
+import java.util.Map;
+import tamis.engine.pan.CoatVolumes;
 
 /**
  * Draws a coated cake cut through the middle, to scale: layers, cream between, around and on top.
@@ -114,21 +116,28 @@ final class CakeSection {
       y = entry(x, y, CRUMB, "crumb coat");
     }
     y += 14;
-    for (String row : rows()) {
-      text(x, y, 13, "start", row);
+    for (Map.Entry<String, Double> row : rows().entrySet()) {
+      text(x, y, 13, "start", row.getKey());
+      text(WIDE - 20, y, 13, "end", whole(row.getValue()) + " ml");
       y += 20;
+    }
+    if (result.grams() != null) {
+      text(WIDE - 20, y, 13, "end", whole(result.grams()) + " g");
     }
   }
 
-  private List<String> rows() {
-    return List.of(
-        "top " + whole(result.millilitres().top()) + " ml",
-        "side " + whole(result.millilitres().side()) + " ml",
-        "between " + whole(result.millilitres().between()) + " ml",
-        "crumb coat " + whole(result.millilitres().crumb()) + " ml",
-        "piping " + whole(result.millilitres().piping()) + " ml",
-        "all " + whole(result.millilitres().total()) + " ml",
-        result.grams() == null ? "" : whole(result.grams()) + " g");
+  /** What the cream is for; parts that take none are left out. */
+  private Map<String, Double> rows() {
+    CoatVolumes cream = result.millilitres();
+    Map<String, Double> rows = new LinkedHashMap<>();
+    rows.put("top", cream.top());
+    rows.put("side", cream.side());
+    rows.put("between", cream.between());
+    rows.put("crumb coat", cream.crumb());
+    rows.put("piping", cream.piping());
+    rows.values().removeIf(amount -> amount <= 0);
+    rows.put("all cream", cream.total());
+    return rows;
   }
 
   private double entry(double x, double y, String colour, String word) {

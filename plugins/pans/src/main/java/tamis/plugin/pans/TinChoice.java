@@ -27,7 +27,8 @@ import tamis.engine.spi.Kitchen;
 /**
  * The best tins on the shelf for a batch, by exact search over all ways to take them: none is
  * filled above its part, the depth is kept where one is asked for, then the fewest tins, then the
- * least empty room (or the other way round). The batter is shared so that all tins are as full.
+ * least empty room in whole millilitres (or the other way round). The batter is shared so that all
+ * tins are as full.
  */
 public final class TinChoice implements Calculation<TinChoice.Input, TinChoice.Result> {
 

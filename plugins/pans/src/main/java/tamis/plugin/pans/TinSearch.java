@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Weighs every way to take tins by branch and bound: a branch is cut only where nothing better can
  * lie in it. Tins are filled alike, to the share batter ÷ room, which must lie within what each
- * kind that is taken allows.
+ * kind that is taken allows. Empty room is compared in whole millilitres: less cannot be measured.
  */
 final class TinSearch {
   /** What rounding may cost, as a part. */
@@ -29,7 +29,7 @@ final class TinSearch {
   private final int[] counts;
   private int @Nullable [] best;
   private int bestTins;
-  private double bestRoom;
+  private long bestEmpty;
   private int steps;
 
   /**
@@ -89,7 +89,7 @@ final class TinSearch {
     if (tins > 0 && fits(room, low, high)) {
       consider(tins, room);
     }
-    if (i == order.length || isHopeless(i, tins, room, low)) {
+    if (i == order.length || isHopeless(i, tins, room, low, high)) {
       return;
     }
     Kind kind = kind(i);
@@ -115,8 +115,10 @@ final class TinSearch {
     return (int) Math.max(0, Math.min(kind.available(), Math.min(needed, allowed)));
   }
 
-  private boolean isHopeless(int i, int tins, double room, double low) {
-    if ((room + reach[i]) * (1 + HAIR) < batter) {
+  /** Whether nothing better can come of taking more; kinds that come later hold no more. */
+  private boolean isHopeless(int i, int tins, double room, double low, double high) {
+    double needed = batter / Math.min(1, high);
+    if ((room + reach[i]) * (1 + HAIR) < needed) {
       return true;
     }
     if (low > 0 && room > batter / low * (1 + HAIR)) {
@@ -125,16 +127,17 @@ final class TinSearch {
     if (best == null) {
       return false;
     }
-    double missing = batter - room;
-    int atLeast =
-        (int) Math.max(1, Math.min(1e9, Math.ceil(missing / kind(i).room() * (1 - HAIR))));
-    double roomAtLeast = Math.max(batter, room + smallest * atLeast);
-    if (fewest) {
-      return tins + atLeast > bestTins
-          || (tins + atLeast == bestTins && roomAtLeast >= bestRoom * (1 - HAIR));
-    }
-    return roomAtLeast > bestRoom * (1 + HAIR)
-        || (roomAtLeast >= bestRoom * (1 - HAIR) && tins + atLeast >= bestTins);
+    double more = Math.ceil((needed - room) / kind(i).room() * (1 - HAIR));
+    int atLeast = tins + (int) Math.max(1, Math.min(1e9, more));
+    long empty = empty(Math.max(needed, room + smallest * (atLeast - tins)));
+    return fewest
+        ? atLeast > bestTins || (atLeast == bestTins && empty >= bestEmpty)
+        : empty > bestEmpty || (empty == bestEmpty && atLeast >= bestTins);
+  }
+
+  /** Room that stays empty, in whole millilitres. */
+  private long empty(double room) {
+    return (long) Math.floor(room - batter + batter * HAIR);
   }
 
   private boolean fits(double room, double low, double high) {
@@ -143,17 +146,16 @@ final class TinSearch {
   }
 
   private void consider(int tins, double room) {
-    boolean tighter = room < bestRoom * (1 - HAIR);
-    boolean sameRoom = !tighter && room <= bestRoom * (1 + HAIR);
+    long empty = empty(room);
     boolean better =
         best == null
             || (fewest
-                ? tins < bestTins || (tins == bestTins && tighter)
-                : tighter || (sameRoom && tins < bestTins));
+                ? tins < bestTins || (tins == bestTins && empty < bestEmpty)
+                : empty < bestEmpty || (empty == bestEmpty && tins < bestTins));
     if (better) {
       best = counts.clone();
       bestTins = tins;
-      bestRoom = room;
+      bestEmpty = empty;
     }
   }
 

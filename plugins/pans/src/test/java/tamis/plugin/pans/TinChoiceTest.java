@@ -65,7 +65,9 @@ class TinChoiceTest extends CalculationContract<TinChoice.Input, TinChoice.Resul
       double[] best = {Double.MAX_VALUE, Double.MAX_VALUE};
       tryAll(kinds, 0, 0, 0, batter, fewest, best);
       assertThat((double) found.tins()).as(prefer).isEqualTo(best[fewest ? 0 : 1]);
-      assertThat(found.roomMillilitres()).as(prefer).isEqualTo(best[fewest ? 1 : 0], within(1e-6));
+      assertThat(Math.floor(found.emptyMillilitres() + 1e-6))
+          .as(prefer)
+          .isEqualTo(best[fewest ? 1 : 0]);
       assertNothingOverflows(found, kinds, batter);
     }
   }
@@ -110,8 +112,9 @@ class TinChoiceTest extends CalculationContract<TinChoice.Input, TinChoice.Resul
       }
       return;
     }
-    double first = fewest ? tins : room;
-    double second = fewest ? room : tins;
+    double empty = Math.floor(room - batter + 1e-6);
+    double first = fewest ? tins : empty;
+    double second = fewest ? empty : tins;
     boolean fits = room * (1 + 1e-9) >= batter && tins > 0;
     boolean better = first < best[0] - 1e-6 || (first < best[0] + 1e-6 && second < best[1] - 1e-6);
     if (fits && better) {
