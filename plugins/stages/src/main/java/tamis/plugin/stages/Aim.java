@@ -1,11 +1,15 @@
 package tamis.plugin.stages;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.fault.FaultCode;
 import tamis.engine.fault.Faults;
 import tamis.engine.fault.Refusal;
 import tamis.engine.formula.StageTarget;
 import tamis.engine.formula.StageTarget.Measure;
+import tamis.engine.ingredient.Ingredient;
+import tamis.engine.ingredient.ThermalWindow;
 import tamis.engine.quantity.Temperature;
 import tamis.engine.table.Row;
 
@@ -53,6 +57,26 @@ record Aim(
     Aim aim = new Aim(target.kind(), measure, low, high, surroundings(target, pointer), null);
     aim.checkSurroundings(pointer);
     return aim;
+  }
+
+  /** A window that an ingredient's own document tells; a shop's document replaces ours. */
+  static Aim of(Ingredient ingredient, String window) {
+    List<String> known = new ArrayList<>();
+    for (ThermalWindow own : ingredient.windows()) {
+      if (own.window().equals(window)) {
+        return new Aim(
+            null, Measure.TEMPERATURE, own.low().celsius(), own.high().celsius(), null, null);
+      }
+      known.add(own.window());
+    }
+    throw Refusal.of(
+        FaultCode.NO_SUCH_VALUE,
+        "/window",
+        ingredient.id()
+            + " has no window `"
+            + window
+            + "`"
+            + (known.isEmpty() ? "" : "; it has " + String.join(", ", known)));
   }
 
   boolean isSyrup() {

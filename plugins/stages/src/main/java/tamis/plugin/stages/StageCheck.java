@@ -7,6 +7,7 @@ import tamis.engine.fault.Faults;
 import tamis.engine.formula.FormulaRef;
 import tamis.engine.formula.StageTarget;
 import tamis.engine.formula.To;
+import tamis.engine.ingredient.IngredientRef;
 import tamis.engine.quantity.Fraction;
 import tamis.engine.quantity.Length;
 import tamis.engine.quantity.Power;
@@ -26,7 +27,7 @@ import tamis.engine.spi.Kitchen;
 public final class StageCheck implements Calculation<StageCheck.Input, StageCheck.Result> {
 
   /** The stage and what was read. */
-  @ExactlyOne({"formula+stage", "target"})
+  @ExactlyOne({"formula+stage", "target", "ingredient+window"})
   public record Input(
       @Described(
               value = "Id, id@revision, or the whole document",
@@ -40,11 +41,11 @@ public final class StageCheck implements Calculation<StageCheck.Input, StageChec
               example = "white-foam",
               most = 60)
           @Nullable String use,
-      @Described(
-              value = "What was read, in order of time",
-              fewest = 1,
-              limit = Limit.READINGS,
-              table = true)
+      @Described(value = "An ingredient whose own window is meant", example = "butter-unsalted")
+          @Nullable IngredientRef ingredient,
+      @Described(value = "Which of its windows", example = "plastic", most = 60)
+          @Nullable String window,
+      @Described(value = "What was read, in order of time", fewest = 1, limit = Limit.READINGS)
           List<StageReading> readings,
       @Described(
               value = "Height above the sea",
@@ -190,6 +191,8 @@ public final class StageCheck implements Calculation<StageCheck.Input, StageChec
         null,
         null,
         target,
+        null,
+        null,
         null,
         List.of(readings),
         Length.ofMetres(0),

@@ -3,6 +3,7 @@ package tamis.plugin.stages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.fault.Fault;
 import tamis.engine.fault.FaultCode;
@@ -10,16 +11,23 @@ import tamis.engine.fault.Faults;
 import tamis.engine.fault.Refusal;
 import tamis.engine.formula.Formula;
 import tamis.engine.formula.Stage;
+import tamis.engine.formula.StageTarget;
 import tamis.engine.formula.StageTarget.Measure;
+import tamis.engine.ingredient.Ingredient;
+import tamis.engine.ingredient.IngredientTables;
 import tamis.engine.note.Notes;
 import tamis.engine.record.Nearest;
 import tamis.engine.spi.Answer;
 import tamis.engine.spi.Kitchen;
+import tamis.engine.table.Row;
 
 /** Works out one check of a stage. */
 final class StageVerdict {
   /** What is read in °F and compared in °C is off by no more. */
   private static final double TOLERANCE = 1e-6;
+
+  private static final Set<StageTarget.Kind> EGG_KINDS =
+      Set.of(StageTarget.Kind.FOAM, StageTarget.Kind.CREAM, StageTarget.Kind.CUSTARD);
 
   private final StageCheck.Input input;
   private final Kitchen kitchen;
@@ -76,6 +84,9 @@ final class StageVerdict {
     if (input.target() != null) {
       return Aim.of(input.target(), input.use(), "/target");
     }
+    if (input.ingredient() != null && input.window() != null) {
+      return Aim.of(kitchen.ingredient(input.ingredient()), input.window());
+    }
     if (input.formula() == null || input.stage() == null) {
       throw new IllegalStateException("a formula with its stage, or a target, was read");
     }
@@ -121,6 +132,13 @@ final class StageVerdict {
   private StageCheck.StageWindow window() {
     if (aim.row() != null) {
       notes.cite(aim.row(), "/window");
+    }
+    if (input.ingredient() != null) {
+      Ingredient own = kitchen.ingredient(input.ingredient());
+      @Nullable Row row = IngredientTables.WINDOWS.row(own.id() + "/" + input.window());
+      if (row != null) {
+        notes.cite(row, "/window");
+      }
     }
     @Nullable Double low = aim.low();
     @Nullable Double high = aim.high();
@@ -234,10 +252,4 @@ final class StageVerdict {
     }
     return cautions;
   }
-
-  private static final java.util.Set<tamis.engine.formula.StageTarget.Kind> EGG_KINDS =
-      java.util.Set.of(
-          tamis.engine.formula.StageTarget.Kind.FOAM,
-          tamis.engine.formula.StageTarget.Kind.CREAM,
-          tamis.engine.formula.StageTarget.Kind.CUSTARD);
 }

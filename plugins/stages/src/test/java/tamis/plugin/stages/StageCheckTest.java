@@ -346,6 +346,33 @@ class StageCheckTest extends CalculationContract<StageCheck.Input, StageCheck.Re
   }
 
   @Test
+  void an_ingredient_has_its_own_windows() {
+    StageCheck.Result result =
+        result(
+            Map.of(
+                "ingredient",
+                "butter-unsalted",
+                "window",
+                "plastic",
+                "readings",
+                List.of(at(0, "14 °C"))));
+    assertThat(result.verdict()).isEqualTo(StageCheck.Verdict.BELOW);
+    assertThat(result.window().low()).isEqualTo(18);
+    Refusals.refused(
+        () ->
+            result(
+                Map.of(
+                    "ingredient",
+                    "butter-unsalted",
+                    "window",
+                    "elastic",
+                    "readings",
+                    List.of(at(0, "14 °C")))),
+        FaultCode.NO_SUCH_VALUE,
+        "/window");
+  }
+
+  @Test
   void a_thermometer_that_is_off_moves_the_window() {
     StageCheck.Result result =
         result(
