@@ -64,6 +64,11 @@ final class QueryNames {
   }
 
   private Map<String, Object> schema(Component component, Form form) {
+    if (form instanceof Form.Text) {
+      // In a query everything is text; what is a number too would fit twice.
+      return Tree.of(
+          "type", "string", "example", SchemaWords.example(form, component.described().example()));
+    }
     if (!form.equals(component.form())) {
       return schemas.of(form, plugin);
     }

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import tamis.engine.record.Component;
 import tamis.engine.record.Described;
 import tamis.engine.record.Form;
+import tamis.engine.record.Shape;
 
 /** Meaning, bounds and example of a component, in the words of a schema. */
 final class SchemaWords {
@@ -25,6 +26,20 @@ final class SchemaWords {
       text.append(" (").append(spaced(form.type())).append(bounds(described)).append(')');
     }
     return text.toString();
+  }
+
+  /** The meanings of components that are bare references and cannot tell them; null if none is. */
+  static @Nullable String ofReferences(Shape shape, Map<String, Object> properties) {
+    List<String> words = new ArrayList<>();
+    shape
+        .components()
+        .forEach(
+            (name, component) -> {
+              if (((Map<?, ?>) properties.getOrDefault(name, Map.of())).containsKey("$ref")) {
+                words.add("`" + name + "`: " + description(component));
+              }
+            });
+    return words.isEmpty() ? null : String.join("; ", words);
   }
 
   private static String bounds(Described described) {

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.record.Component;
 import tamis.engine.record.Described;
@@ -76,7 +77,15 @@ final class Schemas {
               }
             });
     Map<String, Object> schema =
-        Tree.of("type", "object", "additionalProperties", false, "properties", properties);
+        Tree.of(
+            "type",
+            "object",
+            "description",
+            SchemaWords.ofReferences(shape, properties),
+            "additionalProperties",
+            false,
+            "properties",
+            properties);
     if (!required.isEmpty()) {
       schema.put("required", required);
     }
@@ -100,7 +109,12 @@ final class Schemas {
     Described described = component.described();
     Map<String, Object> schema = of(component.form(), plugin);
     if (schema.containsKey("$ref")) {
-      // Beside a reference 3.0 reads nothing, so it is wrapped.
+      // Beside a reference 3.0 reads nothing, so an object's is wrapped. What may be text cannot
+      // be:
+      // within a schema with alternatives some validators take every wrapped value for an object.
+      if (!(component.form() instanceof Form.Nested)) {
+        return schema;
+      }
       schema = Tree.of("allOf", List.of(schema));
     }
     schema.put("description", SchemaWords.description(component));
@@ -127,13 +141,13 @@ final class Schemas {
       return Tree.of("type", "string", "enum", Form.allowed(form));
     }
     if (form instanceof Form.Text text && text.ofNumber() != null) {
-      return Tree.of("oneOf", List.of(Tree.of("type", "number"), Tree.of("type", "string")));
+      return either(text.type(), plugin, () -> Tree.of("type", "number"));
     }
     if (form instanceof Form.Nested nested) {
       return reference(nested.type(), plugin);
     }
     if (form instanceof Form.Either either) {
-      return either(either, plugin);
+      return either(either.type(), plugin, () -> reference(either.object(), plugin));
     }
     if (form instanceof Form.Listed listed) {
       return Tree.of("type", "array", "items", of(listed.entry(), plugin));
@@ -149,13 +163,14 @@ final class Schemas {
     return Tree.of("type", "integer", "format", wide ? "int64" : "int32");
   }
 
-  private Map<String, Object> either(Form.Either either, String plugin) {
-    @Nullable String known = names.known(either.type());
+  /** Text or something else, under a name of its own. */
+  private Map<String, Object> either(
+      Class<?> type, String plugin, Supplier<Map<String, Object>> other) {
+    @Nullable String known = names.known(type);
     if (known == null) {
-      known = names.of(either.type(), plugin);
-      schemas.put(known, Map.of());
-      Map<String, Object> object = reference(either.object(), plugin);
-      schemas.put(known, Tree.of("oneOf", List.of(Tree.of("type", "string"), object)));
+      known = names.of(type, plugin);
+      schemas.put(known, Map.of()); // holds the place: the object may hold others of its kind
+      schemas.put(known, Tree.of("oneOf", List.of(Tree.of("type", "string"), other.get())));
     }
     return Tree.of("$ref", PLACE + known);
   }

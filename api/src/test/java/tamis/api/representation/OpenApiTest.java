@@ -193,7 +193,9 @@ class OpenApiTest {
     assertThat(((Schema<?>) input.getProperties().get("note")).getMaxLength()).isEqualTo(40);
     assertThat(((Schema<?>) input.getProperties().get("how")).getEnum().toString())
         .isEqualTo("[on-the-scale, by-the-cup]");
-    assertThat(((Schema<?>) input.getProperties().get("loss")).getOneOf()).hasSize(2);
+    assertThat(((Schema<?>) input.getProperties().get("loss")).get$ref()).endsWith("/Fraction");
+    assertThat(schema("Fraction").getOneOf()).hasSize(2);
+    assertThat(input.getDescription()).contains("`loss`: Lost (fraction)");
     assertThat(schema("Formula").getRequired()).containsExactly("lines");
     assertThat(schema("FormulaRef").getOneOf()).hasSize(2);
   }

@@ -58,10 +58,12 @@ class ProblemTest {
 
   @Test
   void a_long_detail_is_cut_between_characters() {
-    String text = "x".repeat(1_999) + "🍞🍞";
+    Fault first = Fault.of(FaultCode.NULL, "x".repeat(1_000));
+    Fault second = Fault.of(FaultCode.NULL, "y".repeat(997) + "🍞");
 
-    Problem problem = Problem.of(FaultCode.NOT_FOUND, text);
-    assertThat(new String(problem.bytes(), UTF_8)).doesNotContain("?").contains("x…");
+    Problem problem = Problem.of(new Refusal(List.of(first, second)));
+    assertThat(problem.detail()).endsWith("y…").hasSize(2_000);
+    assertThat(problem.faults().get(1).message()).endsWith("y🍞");
   }
 
   @Test
