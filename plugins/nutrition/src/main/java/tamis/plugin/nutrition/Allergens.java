@@ -89,7 +89,7 @@ public final class Allergens implements Calculation<Allergens.Input, Allergens.R
   @Override
   public Answer<Result> calculate(Input input, Kitchen kitchen) {
     Notes notes = new Notes();
-    Batch batch = kitchen.batch(input.formula(), input.to());
+    Batch batch = Baked.batch(kitchen, input.formula(), input.to(), notes);
     Contents contents = Contents.of(batch);
     AllergenDeclaration found = AllergenDeclaration.of(contents, input.regime(), notes);
     List<NamedAllergen> contains = found.contains();

@@ -116,7 +116,7 @@ public final class IngredientList
   @Override
   public Answer<Result> calculate(Input input, Kitchen kitchen) {
     Notes notes = new Notes();
-    Batch batch = kitchen.batch(input.formula(), input.to());
+    Batch batch = Baked.batch(kitchen, input.formula(), input.to(), notes);
     Baked baked = Baked.of(batch, input.loss());
     Map<String, Quid> quid = quid(input, baked, kitchen, notes);
     ListText list = new ListText(input, baked, quid, notes);

@@ -5,13 +5,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import tamis.engine.fault.Fault;
-import tamis.engine.fault.FaultCode;
-import tamis.engine.fault.Faults;
-import tamis.engine.fault.Refusal;
 import tamis.engine.formula.Batch;
 import tamis.engine.formula.FormulaRef;
-import tamis.engine.formula.Yield;
 import tamis.engine.ingredient.Ingredient;
 import tamis.engine.ingredient.IngredientTables;
 import tamis.engine.ingredient.ReferenceIngredients;
@@ -19,7 +14,6 @@ import tamis.engine.note.Notes;
 import tamis.engine.spi.Kitchen;
 import tamis.engine.table.Row;
 import tamis.plugin.nutrition.Nutrition.Gap;
-import tamis.plugin.nutrition.Nutrition.LabelLine;
 
 /** The label of one formula. */
 final class LabelOf {
@@ -37,7 +31,7 @@ final class LabelOf {
     this.input = input;
     this.notes = notes;
     this.label = new Label(input.regime());
-    this.batch = kitchen.batch(formula, input.to());
+    this.batch = Baked.batch(kitchen, formula, input.to(), notes);
     this.baked = Baked.of(batch, input.loss());
     this.sum = sum(input, baked, notes);
   }
@@ -50,54 +44,9 @@ final class LabelOf {
     return NutrientSum.of(baked, facts, input.loss() == null ? "/formula" : "/loss");
   }
 
-  /** The rounding rules alone, for figures that are given. */
-  static Nutrition.Result figures(Nutrition.Input input, Notes notes) {
-    Label label = new Label(input.regime());
-    Faults faults = new Faults();
-    Map<LabelFigure, Declared> declared = new EnumMap<>(LabelFigure.class);
-    input
-        .declare()
-        .forEach(
-            (figure, value) -> {
-              @Nullable Row rule = label.rule(figure);
-              if (rule == null) {
-                faults.add(notShown(figure, input.regime(), label));
-              } else {
-                declared.put(
-                    figure, label.declared(rule, value, value, notes, "/declared/" + figure));
-              }
-            });
-    faults.refuseIfAny();
-    return new Nutrition.Result(
-        input.regime(),
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        input.regime().isAmerican() ? "a serving" : "100 g",
-        declared,
-        Map.of(),
-        lines(label, declared, Map.of(), false),
-        Map.of(),
-        List.of(),
-        List.of());
-  }
-
-  private static Fault notShown(LabelFigure figure, LabelRegime regime, Label label) {
-    return new Fault(
-        FaultCode.NOT_ALLOWED,
-        "/declare/" + figure,
-        figure.toString(),
-        String.join(", ", label.figures().stream().map(LabelFigure::toString).toList()),
-        "a label of the " + regime + " does not show " + figure);
-  }
-
   Nutrition.Result result() {
-    @Nullable Serving serving = serving();
-    @Nullable Double portion = portion(serving);
+    Portions portions = Portions.of(input, batch, baked, notes);
+    @Nullable Double portion = portions.grams();
     boolean american = input.regime().isAmerican();
     double of = american && portion != null ? portion : HUNDRED;
     if (american && portion == null) {
@@ -117,64 +66,17 @@ final class LabelOf {
         baked.grams(),
         portion,
         portion == null ? null : (Double) (baked.grams() / portion),
-        serving,
+        portions.serving(),
         sum.figures(HUNDRED),
         portion == null ? null : sum.figures(portion),
         sum.figures(baked.grams()),
         american && portion != null ? "a serving of " + Rounded.plain(of, 1) + " g" : "100 g",
         declared,
         ofPortion,
-        lines(label, declared, ofPortion, true),
+        LabelLines.of(label, declared, ofPortion, true),
         known(),
         gaps,
         List.copyOf(incomplete));
-  }
-
-  private @Nullable Serving serving() {
-    if (input.category() == null) {
-      return null;
-    }
-    @Nullable Row row = FigureTables.SERVINGS.row(input.category());
-    if (row == null) {
-      throw new Refusal(
-          new Fault(
-              FaultCode.NOT_ALLOWED,
-              "/category",
-              input.category(),
-              String.join(", ", FigureTables.SERVINGS.rows().stream().map(r -> r.key()).toList()),
-              "no amount customarily eaten is known of `" + input.category() + "`"));
-    }
-    Yield yield = batch.root().formula().yieldOrNothing();
-    @Nullable Double unit =
-        yield.pieces() == null
-            ? null
-            : (Double) (baked.grams() / (yield.pieces() * batch.factor()));
-    @Nullable Double density =
-        yield.density() == null ? null : (Double) yield.density().gramsPerMillilitre();
-    @Nullable Serving serving = Serving.of(row, unit, density);
-    if (serving == null) {
-      notes.remark(
-          "serving-not-weighed",
-          "/category",
-          "the amount is "
-              + row.text("measure")
-              + "; it needs the density of the finished product");
-    } else {
-      notes.cite(row, "/serving");
-    }
-    return serving;
-  }
-
-  private @Nullable Double portion(@Nullable Serving serving) {
-    if (input.portion() != null) {
-      return input.portion().grams();
-    }
-    if (serving != null) {
-      return serving.grams();
-    }
-    Yield yield = batch.root().formula().yieldOrNothing();
-    @Nullable Double count = yield.portions() == null ? yield.pieces() : yield.portions();
-    return count == null ? null : (Double) (baked.grams() / (count * batch.factor()));
   }
 
   private Map<LabelFigure, Declared> declared(double grams, String at) {
@@ -240,31 +142,6 @@ final class LabelOf {
       }
     }
     return known;
-  }
-
-  private static List<LabelLine> lines(
-      Label label,
-      Map<LabelFigure, Declared> declared,
-      Map<LabelFigure, Declared> portion,
-      boolean whole) {
-    List<LabelLine> lines = new ArrayList<>();
-    for (LabelFigure figure : label.figures()) {
-      @Nullable Row rule = label.rule(figure);
-      @Nullable Declared one = declared.get(figure);
-      @Nullable Declared other = portion.get(figure);
-      boolean mandatory = label.isMandatory(figure);
-      if (rule != null && (one != null || (whole && mandatory))) {
-        lines.add(
-            new LabelLine(
-                figure,
-                rule.text("name"),
-                one == null ? "not known" : one.text(),
-                other == null ? null : other.text(),
-                one == null ? null : one.percent(),
-                mandatory));
-      }
-    }
-    return lines;
   }
 
   private void cite() {

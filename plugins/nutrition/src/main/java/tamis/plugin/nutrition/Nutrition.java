@@ -180,7 +180,7 @@ public final class Nutrition implements Calculation<Nutrition.Input, Nutrition.R
     Notes notes = new Notes();
     Result result =
         input.formula() == null
-            ? LabelOf.figures(input, notes)
+            ? LabelLines.ofGiven(input, notes)
             : new LabelOf(input, input.formula(), kitchen, notes).result();
     Cautions.of("nutrition", notes);
     return Answer.of(result, notes);

@@ -89,7 +89,7 @@ public final class Substitution implements Calculation<Substitution.Input, Subst
   @Override
   public Answer<Result> calculate(Input input, Kitchen kitchen) {
     Notes notes = new Notes();
-    Baked before = Baked.of(kitchen.batch(input.formula(), null), input.loss());
+    Baked before = Baked.of(Baked.batch(kitchen, input.formula(), null, notes), input.loss());
     Baked after = after(input, before, kitchen);
     AllergenDeclaration was = allergens(before, input);
     AllergenDeclaration is = allergens(after, input);
@@ -118,7 +118,7 @@ public final class Substitution implements Calculation<Substitution.Input, Subst
     }
     FormulaRef instead = input.instead() == null ? input.formula() : input.instead();
     try {
-      return Baked.of(kitchen.batch(instead, null), input.loss());
+      return Baked.of(Baked.batch(kitchen, instead, null, new Notes()), input.loss());
     } catch (Refusal refusal) {
       throw moved(refusal);
     }

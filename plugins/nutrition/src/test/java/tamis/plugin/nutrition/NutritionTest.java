@@ -406,6 +406,18 @@ class NutritionTest extends CalculationContract<Nutrition.Input, Nutrition.Resul
   }
 
   @Test
+  void a_formula_wholly_in_percent_is_taken_by_100_g_of_flour() {
+    Map<String, Object> formula =
+        Bakery.formula("percent", Map.of(), "bread-flour 100 %", "water 60 %", "salt 2 %");
+    assertThat(result(asked(formula, "EU")).finishedGrams()).isEqualTo(162, within(1e-9));
+    assertThat(answer(read(asked(formula, "EU"))).remarks())
+        .extracting(Remark::code)
+        .contains("size-assumed");
+    assertThat(result(asked(formula, "EU", "to", Map.of("mass", "1 kg"))).per100g().salt())
+        .isEqualTo(result(asked(formula, "EU")).per100g().salt(), within(1e-9));
+  }
+
+  @Test
   void more_loss_than_water_is_refused() {
     assertFault(() -> result(asked("slice", "EU", "loss", 0.6)), FaultCode.IMPOSSIBLE, "/loss");
   }
