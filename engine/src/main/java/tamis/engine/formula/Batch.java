@@ -1,6 +1,7 @@
 package tamis.engine.formula;
 
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.ingredient.Composition;
 import tamis.engine.ingredient.Ingredient;
@@ -39,6 +40,21 @@ public record Batch(
     sources = List.copyOf(sources);
   }
 
+  /**
+   * The batch with other grams in some lines; masses, bill and by-products follow, the factor and
+   * what the grams rest on stay. Lines within a part change what the part comes to.
+   *
+   * @param grams of each line; of one that does not change, its own
+   */
+  public Batch withGrams(Function<BatchLine, Spread> grams) {
+    return Recount.of(this, 1, grams);
+  }
+
+  /** So many times this batch, still limited by what limited it. */
+  public Batch times(double ratio) {
+    return Recount.of(this, ratio, line -> line.grams().times(ratio));
+  }
+
   /** What all that stays in the batch is made of, before any of its water is baked off. */
   public Composition composition() {
     return Contents.of(this).composition();
@@ -74,6 +90,12 @@ public record Batch(
     public Part {
       lines = List.copyOf(lines);
       parts = List.copyOf(parts);
+    }
+
+    /** The line of this formula that one of its parts stands for. */
+    public Line lineOf(Part inner) {
+      String index = inner.path().substring(inner.path().lastIndexOf('/') + 1);
+      return formula.lines().get(Integer.parseInt(index));
     }
   }
 

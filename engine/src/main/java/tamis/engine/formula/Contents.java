@@ -51,14 +51,8 @@ public record Contents(List<Entry> entries, double grams) {
     for (Part inner : part.parts()) {
       List<Part> deeper = new ArrayList<>(through);
       deeper.add(inner);
-      gather(inner, inside * line(part, inner).remaining(), deeper, entries);
+      gather(inner, inside * part.lineOf(inner).remaining(), deeper, entries);
     }
-  }
-
-  private static Line line(Part part, Part inner) {
-    String path = inner.path();
-    int index = Integer.parseInt(path.substring(path.lastIndexOf('/') + 1));
-    return part.formula().lines().get(index);
   }
 
   /** What it is made of, before any of its water is baked off. */

@@ -33,6 +33,14 @@ public final class Notes {
     remarks.add(remark);
   }
 
+  /** What the answer rests on by way of something that told its sources itself, such as a batch. */
+  public void cite(Cited source) {
+    for (String pointer : source.pointers()) {
+      cite(
+          source.table(), source.row(), source.source(), source.locator(), source.basis(), pointer);
+    }
+  }
+
   /** The part of the result at {@code pointer} rests on this row. */
   public void cite(Row row, String pointer) {
     cite(

@@ -139,18 +139,13 @@ class BatchPropertiesTest {
               weighed += line.grams().typical();
             }
             for (Part inner : part.parts()) {
-              mass += inner.finished().typical() * lineOf(part, inner).remaining();
+              mass += inner.finished().typical() * part.lineOf(inner).remaining();
               weighed += inner.finished().typical();
             }
             assertSame(part.mass().typical(), mass, "mass of " + part.formula().id());
             assertSame(part.weighed().typical(), weighed, "weighed of " + part.formula().id());
           }
         });
-  }
-
-  private static Line lineOf(Part outer, Part inner) {
-    String index = inner.path().substring(inner.path().lastIndexOf('/') + 1);
-    return outer.formula().lines().get(Integer.parseInt(index));
   }
 
   @Test
@@ -167,7 +162,7 @@ class BatchPropertiesTest {
           }
           for (Part part : root.parts()) {
             assertSame(
-                part.finished().typical(), lineOf(root, part).quantity().amount(), part.path());
+                part.finished().typical(), root.lineOf(part).quantity().amount(), part.path());
           }
         });
   }
@@ -234,6 +229,40 @@ class BatchPropertiesTest {
           double yolks = all.getOrDefault("egg-yolk", 0.0);
           assertSame(whites / 33, yolks / 17, "eggs opened");
           assertThat(batch.byProducts()).hasSizeLessThanOrEqualTo(1);
+        });
+  }
+
+  @Test
+  void a_batch_whose_lines_are_left_as_they_are_stays_the_same_batch() {
+    always(
+        seed -> {
+          Batch batch = batch(seed, "factor", 1.3);
+          Batch again = batch.withGrams(BatchLine::grams);
+          assertSame(Bench.grams(again), Bench.grams(batch));
+          assertSame(bill(again), bill(batch));
+          List<Part> parts = Bench.parts(batch.root());
+          for (Part part : Bench.parts(again.root())) {
+            Part before = parts.remove(0);
+            assertSame(part.finished().typical(), before.finished().typical(), part.path());
+            assertSame(part.weighed().typical(), before.weighed().typical(), part.path());
+            assertSame(part.flour(), before.flour(), part.path());
+          }
+        });
+  }
+
+  @Test
+  void so_many_times_a_batch_is_the_batch_of_so_many_times_the_formula() {
+    always(
+        seed -> {
+          Batch times = batch(seed, "factor", 1.3).times(2.5);
+          Batch made = batch(seed, "factor", 3.25);
+          assertSame(Bench.grams(times), Bench.grams(made));
+          assertSame(times.factor(), made.factor(), "factor");
+          List<Part> parts = Bench.parts(made.root());
+          for (Part part : Bench.parts(times.root())) {
+            assertSame(part.factor(), parts.get(0).factor(), "factor " + part.path());
+            assertSame(part.finished().typical(), parts.remove(0).finished().typical(), "finished");
+          }
         });
   }
 

@@ -194,6 +194,38 @@ class ExpansionTest {
   }
 
   @Test
+  void lines_that_are_changed_change_the_parts_and_the_bill_above_them() {
+    Batch batch =
+        Bench.with(
+                Card.of(
+                    "cake", "100 g >cream : remains=0.5", "4 each egg-yolk", "1 each egg-white"),
+                Card.of("cream", "150 g milk-whole", "50 g honey").yield("makeUpLoss", 0.5))
+            .batch("cake");
+    Batch changed =
+        batch.withGrams(
+            line ->
+                List.of("milk-whole", "egg-yolk").contains(line.ingredient().id())
+                    ? line.grams().times(2)
+                    : line.grams());
+    assertThat(Bench.grams(changed, "milk-whole")).isEqualTo(300, within(EXACT));
+    assertThat(Bench.part(changed, "cream").finished().typical()).isEqualTo(175, within(EXACT));
+    assertThat(changed.root().weighed().typical()).isEqualTo(344, within(EXACT));
+    assertThat(changed.root().mass().typical()).isEqualTo(256.5, within(EXACT));
+    assertThat(Bench.line(changed, "/lines/1").quantity().text()).isEqualTo("8 each");
+    assertThat(Bench.byProducts(changed).get("egg-white")).isEqualTo(231, within(EXACT));
+    assertThat(changed.factor()).isEqualTo(batch.factor());
+    assertThat(changed.sources()).isEqualTo(batch.sources());
+  }
+
+  @Test
+  void a_measured_mass_stays_when_lines_change() {
+    Batch batch = new Bench().batch(Card.of("cake", "100 g egg").yield("mass", "80 g"));
+    Batch changed = batch.withGrams(line -> line.grams().times(2));
+    assertThat(changed.root().madeUp().typical()).isEqualTo(200);
+    assertThat(changed.root().finished().typical()).isEqualTo(80);
+  }
+
+  @Test
   void a_pinned_revision_is_read_as_it_was() {
     Bench bench = Bench.with(Card.of("cake", "5 g >cream@1"), Card.of("cream", "10 g water"));
     assertThat(Bench.grams(bench.batch("cake"), "water")).isEqualTo(5, within(EXACT));

@@ -20,7 +20,6 @@ import tamis.engine.quantity.Shown;
 import tamis.engine.quantity.Spread;
 import tamis.engine.quantity.Unit;
 import tamis.engine.quantity.UnitName;
-import tamis.engine.quantity.Units;
 import tamis.engine.record.Described;
 import tamis.engine.spi.Answer;
 import tamis.engine.spi.Calculation;
@@ -104,24 +103,24 @@ public final class Conversion implements Calculation<Conversion.Input, Conversio
   @Override
   public Answer<Result> calculate(Input input, Kitchen kitchen) {
     Notes notes = new Notes();
-    Weighing weighing = new Weighing(input.measures(), "/quantity", "/amount", notes);
-    Unit from = weighing.unit(input.quantity().unit());
-    Unit to = target(input, weighing);
+    Weighing given = new Weighing(input.measures(), "/quantity", "/amount", notes);
+    Weighing wanted = new Weighing(input.measures(), "/unit", "/amount", notes);
+    Unit from = at("/quantity", () -> given.unit(input.quantity().unit()));
+    Unit to = at("/unit", () -> wanted.unit(input.unit().name()));
+    boolean direct = pieceless(from.dimension()) == pieceless(to.dimension()) && !pieces(from, to);
     Spread amount =
-        pieceless(from.dimension()) == pieceless(to.dimension()) && !pieces(from, to)
+        direct
             ? direct(input.quantity(), from, to, notes)
-            : byIngredient(input, kitchen, weighing, to);
+            : byIngredient(input, kitchen, given, from, wanted, to);
+    if (direct && (input.ingredient() != null || input.state() != null)) {
+      notes.remark(
+          "not-needed",
+          input.ingredient() == null ? "/state" : "/ingredient",
+          "a " + from.dimension() + " stays one, whatever it is of");
+    }
     String display = display(input, amount, to);
     return Answer.of(
         new Result(amount.typical(), to.symbol(), amount.low(), amount.high(), display), notes);
-  }
-
-  private static Unit target(Input input, Weighing weighing) {
-    try {
-      return weighing.unit(input.unit().name());
-    } catch (Refusal refusal) {
-      throw refusal.under("/unit");
-    }
   }
 
   /** Pieces of different kinds, say leaves and sticks, only meet over their mass. */
@@ -143,33 +142,44 @@ public final class Conversion implements Calculation<Conversion.Input, Conversio
         to.fromCanonical(from.toCanonical(quantity.high())));
   }
 
-  private static Spread byIngredient(Input input, Kitchen kitchen, Weighing weighing, Unit to) {
-    if (input.ingredient() == null) {
-      Unit from = Units.standard().unit(input.quantity().unit(), Measures.US);
+  private static Spread byIngredient(
+      Input input, Kitchen kitchen, Weighing given, Unit from, Weighing wanted, Unit to) {
+    if (!weighable(from) || !weighable(to)) {
       throw new Refusal(
           new Fault(
-              weighable(from) && weighable(to) ? FaultCode.NO_DENSITY : FaultCode.WRONG_DIMENSION,
+              FaultCode.WRONG_DIMENSION,
+              "/unit",
+              to.symbol(),
+              "a unit of " + from.dimension(),
+              "no rule makes a "
+                  + to.dimension()
+                  + " of a "
+                  + from.dimension()
+                  + "; `unit` must be one of "
+                  + from.dimension()));
+    }
+    @Nullable IngredientRef named = input.ingredient();
+    if (named == null) {
+      throw new Refusal(
+          new Fault(
+              FaultCode.NO_DENSITY,
               "/ingredient",
               null,
-              null,
+              "an ingredient",
               "a "
                   + from.dimension()
                   + " becomes a "
                   + to.dimension()
-                  + " only "
-                  + (weighable(from) && weighable(to)
-                      ? "of an ingredient; say which"
-                      : "by no rule")));
+                  + " only of an ingredient; say which"));
     }
-    Ingredient ingredient = kitchen.ingredient(input.ingredient());
-    weighing.remarkOnName(input.ingredient(), "/ingredient");
-    Spread grams =
-        at("/quantity", () -> weighing.grams(input.quantity(), ingredient, input.state()));
+    Ingredient ingredient = at("/ingredient", () -> kitchen.ingredient(named));
+    given.remarkOnName(named, "/ingredient");
+    Spread grams = at("/quantity", () -> given.grams(input.quantity(), ingredient, input.state()));
     if (to.dimension() == Dimension.MASS) {
       return grams.times(1 / to.factor());
     }
     Spread each =
-        at("/unit", () -> weighing.gramsPerUnit(input.unit().name(), ingredient, input.state()));
+        at("/unit", () -> wanted.gramsPerUnit(input.unit().name(), ingredient, input.state()));
     return grams.over(each);
   }
 

@@ -7,6 +7,8 @@ import org.jspecify.annotations.Nullable;
 import tamis.engine.fault.Bounds;
 import tamis.engine.formula.Batch;
 import tamis.engine.formula.Batch.BatchLine;
+import tamis.engine.formula.Formula;
+import tamis.engine.formula.FormulaRef;
 import tamis.engine.note.Notes;
 import tamis.engine.quantity.Dimension;
 import tamis.engine.quantity.Quantity;
@@ -19,12 +21,19 @@ final class Lines {
   private static final double USUAL_DEVIATION = 2;
   private static final double SENSITIVE_DEVIATION = 5;
 
+  private final FormulaRef formula;
   private final Rounding rounding;
   private final @Nullable Shown units;
   private final @Nullable AltitudeChange altitude;
   private final Notes notes;
 
-  Lines(Rounding rounding, @Nullable Shown units, @Nullable AltitudeChange altitude, Notes notes) {
+  Lines(
+      FormulaRef formula,
+      Rounding rounding,
+      @Nullable Shown units,
+      @Nullable AltitudeChange altitude,
+      Notes notes) {
+    this.formula = formula;
     this.rounding = rounding;
     this.units = units;
     this.altitude = altitude;
@@ -39,19 +48,6 @@ final class Lines {
     return lines;
   }
 
-  /** Grams that the altitude adds to what stays of the batch. */
-  double changeOfMass(Batch batch) {
-    if (altitude == null) {
-      return 0;
-    }
-    double change = 0;
-    for (BatchLine line : batch.lines()) {
-      @Nullable Double percent = altitude.percent(line.ingredient(), "");
-      change += percent == null ? 0 : line.grams().typical() * line.remains() * percent / 100;
-    }
-    return change;
-  }
-
   static double rounded(double grams, Rounding rounding) {
     double step = rounding.step() == null ? ScaleStep.usual(grams) : rounding.step().grams();
     return ScaleStep.round(grams, step);
@@ -60,7 +56,7 @@ final class Lines {
   private ScaledLine line(BatchLine line, String pointer) {
     @Nullable Double change =
         altitude == null ? null : altitude.percent(line.ingredient(), pointer);
-    Spread grams = change == null ? line.grams() : line.grams().times(1 + change / 100);
+    Spread grams = line.grams();
     double rounded = rounded(grams.typical(), rounding);
     double deviation = grams.typical() == 0 ? 0 : (rounded / grams.typical() - 1) * 100;
     remark(line, deviation);
@@ -75,7 +71,7 @@ final class Lines {
         grams.high(),
         rounded,
         deviation,
-        line.isAsNeeded() ? "as needed" : Scaling.shown(grams.typical(), units),
+        line.isAsNeeded() ? Scaling.AS_NEEDED : Scaling.shown(grams.typical(), units),
         counted(line.quantity()),
         line.remains() == 1 ? null : line.remains(),
         change,
@@ -87,13 +83,29 @@ final class Lines {
     if (Math.abs(deviation) > allowed) {
       notes.remark(
           "rounding-deviation",
-          "/formula" + line.path(),
+          place(line.path()),
           String.format(
               Locale.ROOT,
               "rounded to the scale's step, `%s` is %.1f %% off; weigh finer or make more",
               line.ingredient().id(),
               deviation));
     }
+  }
+
+  /** Where the line stands in the input: in a stored formula, where that is named. */
+  private String place(String path) {
+    StringBuilder place = new StringBuilder("/formula");
+    @Nullable Formula here = formula.object();
+    for (String index : path.substring("/lines/".length()).split("/lines/")) {
+      if (here == null) {
+        return place.toString();
+      }
+      place.append("/lines/").append(index);
+      @Nullable FormulaRef inner = here.lines().get(Integer.parseInt(index)).formula();
+      place.append(inner == null ? "" : "/formula");
+      here = inner == null ? null : inner.object();
+    }
+    return place.toString();
   }
 
   /** Eggs, sticks and spoons as a baker counts them, to a quarter. */

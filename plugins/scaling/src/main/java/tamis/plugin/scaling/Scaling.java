@@ -2,17 +2,14 @@ package tamis.plugin.scaling;
 
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.formula.Batch;
 import tamis.engine.formula.FormulaRef;
 import tamis.engine.formula.To;
-import tamis.engine.formula.Yield;
 import tamis.engine.note.Notes;
 import tamis.engine.quantity.KitchenMeasure;
 import tamis.engine.quantity.Length;
-import tamis.engine.quantity.Mass;
 import tamis.engine.quantity.ScaleStep;
 import tamis.engine.quantity.Shown;
 import tamis.engine.record.Described;
@@ -25,6 +22,7 @@ import tamis.engine.spi.Kitchen;
  * Sub-formulas are asked for by their finished mass, so their own losses are made up for.
  */
 public final class Scaling implements Calculation<Scaling.Input, Scaling.Result> {
+  static final String AS_NEEDED = "as needed";
 
   /** What is scaled, and how much of it is wanted. */
   public record Input(
@@ -106,108 +104,56 @@ public final class Scaling implements Calculation<Scaling.Input, Scaling.Result>
   public Answer<Result> calculate(Input input, Kitchen kitchen) {
     Notes notes = new Notes();
     Rounding rounding = input.rounding() == null ? Rounding.usual() : input.rounding();
-    Batch batch = batch(input, rounding, kitchen, notes);
-    batch.remarks().forEach(notes::add);
-    batch
-        .sources()
-        .forEach(
-            s ->
-                s.pointers()
-                    .forEach(
-                        p ->
-                            notes.cite(s.table(), s.row(), s.source(), s.locator(), s.basis(), p)));
-    Lines lines = new Lines(rounding, input.units(), altitude(input, notes), notes);
+    @Nullable AltitudeChange altitude = AltitudeChange.at(input.altitude(), notes);
+    Batch batch = new Sized(input, altitude, kitchen, notes).batch();
+    batch.sources().forEach(notes::cite);
+    Lines lines = new Lines(input.formula(), rounding, input.units(), altitude, notes);
     List<ScaledLine> scaled = lines.of(batch);
+    return Answer.of(result(batch, scaled, rounding, input.units()), notes);
+  }
+
+  private static Result result(
+      Batch batch, List<ScaledLine> lines, Rounding rounding, @Nullable Shown units) {
     Batch.Part root = batch.root();
-    Yield yield = root.formula().yieldOrNothing();
-    double changed = lines.changeOfMass(batch);
-    return Answer.of(
-        new Result(
-            batch.factor(),
-            root.mass().typical() + changed,
-            root.weighed().typical() + changed,
-            root.madeUp().typical() + changed * yield.afterMakeUp(),
-            root.finished().typical() + changed * yield.afterMakeUp() * yield.afterBake(),
-            yield.portions() == null ? null : yield.portions() * batch.factor(),
-            batch.limitedBy(),
-            scaled,
-            bill(scaled, rounding, input.units()),
-            ScaledPart.of(root),
-            batch.byProducts().stream()
-                .map(b -> new LeftOver(b.ingredient(), b.grams(), b.from()))
-                .toList(),
-            WholeEggs.of(batch)),
-        notes);
-  }
-
-  private static Batch batch(Input input, Rounding rounding, Kitchen kitchen, Notes notes) {
-    Batch batch = kitchen.batch(input.formula(), input.to());
-    List<WholeEggs> eggs = WholeEggs.of(batch);
-    if (!rounding.wantsWholeEggs() || eggs.isEmpty()) {
-      return batch;
-    }
-    double factor = eggs.get(0).nearestFactor();
-    double percent = (factor / batch.factor() - 1) * 100;
-    notes.remark(
-        "whole-eggs",
-        "/rounding/wholeEggs",
-        String.format(
-            Locale.ROOT,
-            "the batch is made %.1f %% %s, so that whole eggs are used",
-            Math.abs(percent),
-            percent < 0 ? "smaller" : "larger"));
-    Batch whole =
-        kitchen.batch(
-            input.formula(),
-            To.ofMass(Mass.ofGrams(batch.root().madeUp().typical() * factor / batch.factor())));
-    return whole;
-  }
-
-  private static @Nullable AltitudeChange altitude(Input input, Notes notes) {
-    if (input.altitude() == null || input.altitude().metres() <= 0) {
-      return null;
-    }
-    notes.estimate(
-        "altitude-table",
-        "/altitude",
-        "the change at altitude is published for shortened cakes and taken in proportion between its rows; try one cake first");
-    if (input.altitude().metres() > AltitudeChange.highestMetres()) {
-      notes.estimate(
-          "beyond-table",
-          "/altitude",
-          "the table ends at 7500 ft (2286 m); its last row is used above");
-    }
-    return new AltitudeChange(input.altitude().metres(), notes);
+    @Nullable Double portions = root.formula().yieldOrNothing().portions();
+    return new Result(
+        batch.factor(),
+        root.mass().typical(),
+        root.weighed().typical(),
+        root.madeUp().typical(),
+        root.finished().typical(),
+        portions == null ? null : portions * batch.factor(),
+        batch.limitedBy(),
+        lines,
+        bill(batch, rounding, units),
+        ScaledPart.of(root),
+        batch.byProducts().stream()
+            .map(b -> new LeftOver(b.ingredient(), b.grams(), b.from()))
+            .toList(),
+        WholeEggs.of(batch));
   }
 
   private static Map<String, BillEntry> bill(
-      List<ScaledLine> lines, Rounding rounding, @Nullable Shown units) {
-    Map<String, double[]> sums = new LinkedHashMap<>();
-    for (ScaledLine line : lines) {
-      double[] sum = sums.computeIfAbsent(line.ingredient(), id -> new double[3]);
-      sum[0] += line.grams();
-      sum[1] += line.low();
-      sum[2] += line.high();
-    }
+      Batch batch, Rounding rounding, @Nullable Shown units) {
     Map<String, BillEntry> bill = new LinkedHashMap<>();
-    sums.forEach(
-        (id, sum) ->
-            bill.put(
-                id,
-                new BillEntry(
-                    sum[0],
-                    sum[1],
-                    sum[2],
-                    Lines.rounded(sum[0], rounding),
-                    shown(sum[0], units))));
+    for (Batch.BillRow row : batch.bill()) {
+      double grams = row.grams().typical();
+      bill.put(
+          row.ingredient().id(),
+          new BillEntry(
+              grams,
+              row.grams().low(),
+              row.grams().high(),
+              Lines.rounded(grams, rounding),
+              row.asNeeded() ? AS_NEEDED : shown(grams, units)));
+    }
     return bill;
   }
 
   /** A mass as it is read at the bench. */
   static String shown(double grams, @Nullable Shown units) {
-    if (grams == 0) {
-      return "as needed";
-    }
-    return units == Shown.US ? KitchenMeasure.poundsAndOunces(grams) : ScaleStep.shown(grams);
+    return units == Shown.US && grams > 0
+        ? KitchenMeasure.poundsAndOunces(grams)
+        : ScaleStep.shown(grams);
   }
 }
