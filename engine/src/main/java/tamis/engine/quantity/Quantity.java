@@ -12,7 +12,7 @@ import tamis.engine.fault.Refusal;
  *
  * @param text as written
  * @param kind measured, percent or as needed
- * @param low the number, or the lower end of a range; never negative
+ * @param low the number, or the lower end of a range; only temperatures may be negative
  * @param high the number, or the upper end of a range
  * @param unit name of the unit in {@link Units}; empty for a percentage and for as needed
  */
@@ -29,17 +29,25 @@ public record Quantity(String text, Kind kind, double low, double high, String u
 
   public Quantity {
     Objects.requireNonNull(text, "text");
-    if (!(low >= 0 && high >= low && high <= MOST)) {
+    double least = kind == Kind.MEASURED ? least(unit) : 0;
+    if (!(low >= least && high >= low && high <= MOST)) {
+      String allowed = Bounds.plain(least) + " to 1e12";
       throw new Refusal(
           new Fault(
               FaultCode.OUT_OF_BOUNDS,
               "",
               text,
-              "0 to 1e12",
-              "`" + text + "` is outside of what a quantity can be: 0 to 1e12"));
+              allowed,
+              "`" + text + "` is outside of what a quantity can be: " + allowed));
     }
     low = low + 0.0;
     high = high + 0.0;
+  }
+
+  /** Nothing, or absolute zero. */
+  private static double least(String name) {
+    boolean temperature = Units.standard().dimension(name) == Dimension.TEMPERATURE;
+    return temperature ? Units.standard().unit(name, Measures.US).fromCanonical(0) : 0;
   }
 
   /** So many of a unit. */
