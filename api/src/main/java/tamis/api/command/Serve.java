@@ -1,6 +1,5 @@
 package tamis.api.command;
 
-import java.time.Clock;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -14,7 +13,6 @@ import tamis.api.http.ServerSettings;
 import tamis.api.plugin.ClashingPlugins;
 import tamis.api.plugin.PluginLoader;
 import tamis.api.plugin.Plugins;
-import tamis.api.store.MemoryStore;
 import tamis.api.store.Store;
 import tamis.api.version.Versions;
 
@@ -35,7 +33,10 @@ public final class Serve implements Callable<Integer> {
   @Option(names = "--port", paramLabel = "PORT", description = "Port; 0 takes a free one (7070)")
   private @Nullable String port;
 
-  @Option(names = "--data", paramLabel = "DIR", description = "Directory of the shop's documents")
+  @Option(
+      names = "--data",
+      paramLabel = "DIR",
+      description = "Directory of the shop's documents (tamis-data)")
   private @Nullable String data;
 
   @Option(names = "--demo", description = "Load the demo data into an empty store")
@@ -53,8 +54,8 @@ public final class Serve implements Callable<Integer> {
     var settings = new Settings(options(), environment);
     var told = settings.server();
     try (var plugins = plugins(settings);
-        var store = store(settings);
-        var server = open(told, store, plugins)) {
+        var held = HeldStore.open(settings);
+        var server = open(told, held.store(), plugins)) {
       Runtime.getRuntime().addShutdownHook(new Thread(server::close, "stop"));
       var out = spec.commandLine().getOut();
       out.println("Tamis is serving at " + server.address());
@@ -74,15 +75,6 @@ public final class Serve implements Callable<Integer> {
     } catch (ClashingPlugins clash) {
       throw new WrongUse(String.valueOf(clash.getMessage()));
     }
-  }
-
-  private Store store(Settings settings) {
-    if (settings.data() != null) {
-      var err = spec.commandLine().getErr();
-      err.println("tamis: documents are kept in memory and end with the program");
-      err.flush();
-    }
-    return new MemoryStore(Clock.systemUTC());
   }
 
   private static Server open(ServerSettings settings, Store store, Plugins plugins) {

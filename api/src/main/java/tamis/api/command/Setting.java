@@ -7,7 +7,10 @@ import org.jspecify.annotations.Nullable;
 public enum Setting {
   HOST("127.0.0.1", "Address to serve at"),
   PORT(7070, 0, 65_535, "Port to serve at; 0 takes a free one"),
-  DATA("", "Directory of the shop's own documents"),
+  DATA("tamis-data", "Directory of the shop's own documents, made if it is not there"),
+  DB("", "PostgreSQL database that holds them instead: jdbc:postgresql://HOST/NAME"),
+  DB_USER("", "User of that database"),
+  DB_PASSWORD("", "Password of that user"),
   DEMO("off", "Whether the demo data is loaded into an empty store: on or off"),
   PLUGINS("", "Directory whose jars are loaded as plugins"),
   LOG("on", "Whether each request is told on stderr: on or off"),

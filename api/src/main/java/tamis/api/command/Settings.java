@@ -69,13 +69,33 @@ final class Settings {
     return directory;
   }
 
-  /** The directory of the shop's documents, or null if none is named. */
-  @Nullable Path data() {
+  /** The directory of the shop's documents; it need not be there yet. */
+  Path data() {
     var directory = path(Setting.DATA);
-    if (directory != null && Files.exists(directory) && !Files.isDirectory(directory)) {
+    if (directory == null) {
+      throw new WrongUse(saidBy(Setting.DATA) + " must name a directory");
+    }
+    if (Files.exists(directory) && !Files.isDirectory(directory)) {
       throw new WrongUse(saidBy(Setting.DATA) + " must be a directory, was " + directory);
     }
     return directory;
+  }
+
+  /** The database that holds the documents instead of a directory, or null. */
+  @Nullable String database() {
+    return given(Setting.DB);
+  }
+
+  @Nullable String databaseUser() {
+    return given(Setting.DB_USER);
+  }
+
+  @Nullable String databasePassword() {
+    return given(Setting.DB_PASSWORD);
+  }
+
+  private @Nullable String given(Setting setting) {
+    return text(setting).isEmpty() ? null : text(setting);
   }
 
   private Limits limits() {

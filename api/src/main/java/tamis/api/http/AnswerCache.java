@@ -17,11 +17,19 @@ final class AnswerCache {
   /** What an entry costs besides what it holds: the nodes of the cache, key and value objects. */
   private static final int OVERHEAD = 300;
 
-  private record Question(String calculation, Record input, long revision) {}
+  /**
+   * What an answer depends on, besides its input.
+   *
+   * @param revision over formulas, ingredients and prices
+   * @param trials the revision over trials, 0 for what reads none
+   */
+  record At(long revision, long trials) {}
+
+  private record Question(String calculation, Record input, At at) {}
 
   private record Kept(Answer<?> answer, int weight) {}
 
-  private record Address(String address, long revision) {}
+  private record Address(String address, At at) {}
 
   private final @Nullable Cache<Question, Kept> answers;
   private final @Nullable Cache<Address, Reply> replies;
@@ -52,23 +60,23 @@ final class AnswerCache {
   }
 
   /** The reply that this address got at this revision, or null. */
-  @Nullable Reply reply(String address, long revision) {
-    return replies == null ? null : replies.getIfPresent(new Address(address, revision));
+  @Nullable Reply reply(String address, At at) {
+    return replies == null ? null : replies.getIfPresent(new Address(address, at));
   }
 
-  void keep(String address, long revision, Reply reply) {
+  void keep(String address, At at, Reply reply) {
     if (replies != null) {
-      replies.put(new Address(address, revision), reply);
+      replies.put(new Address(address, at), reply);
     }
   }
 
   /** The answer to this input, worked out if it is not kept. */
   <R extends Record> Answer<R> answer(
-      String calculation, Record input, int inputBytes, long revision, Supplier<Answer<R>> work) {
+      String calculation, Record input, int inputBytes, At at, Supplier<Answer<R>> work) {
     if (answers == null || inputBytes > LARGEST_INPUT) {
       return work.get();
     }
-    var question = new Question(calculation, input, revision);
+    var question = new Question(calculation, input, at);
     @Nullable Kept kept = answers.getIfPresent(question);
     if (kept != null) {
       return sameCalculation(kept.answer());

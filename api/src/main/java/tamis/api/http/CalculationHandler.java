@@ -14,10 +14,8 @@ import tamis.api.representation.Options;
 import tamis.api.representation.Problem;
 import tamis.api.representation.Query;
 import tamis.api.representation.QueryInput;
-import tamis.api.store.Store;
 import tamis.engine.fault.FaultCode;
 import tamis.engine.fault.Refusal;
-import tamis.engine.kitchen.Pantry;
 import tamis.engine.record.Limits;
 import tamis.engine.record.Nearest;
 import tamis.engine.spi.Answer;
@@ -28,7 +26,6 @@ final class CalculationHandler {
   private static final String CSV_ENDING = ".csv";
 
   private final Plugins plugins;
-  private final Store store;
   private final Kitchens kitchens;
   private final Bodies bodies;
   private final AnswerCache cache;
@@ -36,10 +33,8 @@ final class CalculationHandler {
   private final Limits limits;
   private final int longestQuery;
 
-  CalculationHandler(
-      Plugins plugins, Store store, Kitchens kitchens, Bodies bodies, ServerSettings settings) {
+  CalculationHandler(Plugins plugins, Kitchens kitchens, Bodies bodies, ServerSettings settings) {
     this.plugins = plugins;
-    this.store = store;
     this.kitchens = kitchens;
     this.bodies = bodies;
     this.cache = new AnswerCache(settings.cacheBytes());
@@ -63,17 +58,18 @@ final class CalculationHandler {
     @Nullable String query = call.req().getQueryString();
     @Nullable String accept = call.req().getHeader("Accept");
     String address = call.req().getRequestURI() + "?" + query + " " + accept;
-    long revision = store.revision();
-    @Nullable Reply known = cache.reply(address, revision);
+    var asked = Asked.of(call.pathParam("name"), accept);
+    var now = kitchens.latest();
+    var at = at(asked.name(), now);
+    @Nullable Reply known = cache.reply(address, at);
     if (known != null) {
       return known;
     }
     return withTextErrors(
         query,
         () -> {
-          var asked = Asked.of(call.pathParam("name"), accept);
-          var reply = got(calculation(asked.name()), asked, query);
-          cache.keep(address, revision, reply);
+          var reply = got(calculation(asked.name()), asked, query, now);
+          cache.keep(address, at, reply);
           return reply;
         });
   }
@@ -87,17 +83,22 @@ final class CalculationHandler {
     }
   }
 
+  private AnswerCache.At at(String name, Kitchens.Now now) {
+    @Nullable Calculation<?, ?> calculation = plugins.calculation(name);
+    boolean readsTrials = calculation != null && calculation.readsTrials();
+    return new AnswerCache.At(now.revision(), readsTrials ? now.trials() : 0);
+  }
+
   private <I extends Record, R extends Record> Reply got(
-      Calculation<I, R> calculation, Asked asked, @Nullable String raw) {
-    var kitchen = kitchens.now();
+      Calculation<I, R> calculation, Asked asked, @Nullable String raw, Kitchens.Now now) {
     return guarded(
         calculation,
         () -> {
           var query = QueryInput.read(raw, calculation, longestQuery);
           var format = format(query, asked, calculation);
-          var input = query.input(calculation.input(), kitchen, limits);
-          var reply = written(calculation, input, 0, kitchen, format, query.options());
-          return reply.ofForm(tags.of(asked.name(), format, raw, kitchen.revision()));
+          var input = query.input(calculation.input(), now.kitchen(), limits);
+          var reply = written(calculation, input, 0, now, format, query.options());
+          return reply.ofForm(tags.of(asked.name(), format, raw, at(asked.name(), now)));
         });
   }
 
@@ -119,14 +120,14 @@ final class CalculationHandler {
 
   private <I extends Record, R extends Record> Reply posted(
       Calculation<I, R> calculation, Asked asked, @Nullable String raw, Bodies.Read body) {
-    var kitchen = kitchens.now();
+    var now = kitchens.latest();
     return guarded(
         calculation,
         () -> {
           var query = QueryInput.options(raw, calculation, longestQuery);
           var format = format(query, asked, calculation);
-          var input = query.input(calculation.input(), body.tree(), kitchen, limits);
-          return written(calculation, input, body.length(), kitchen, format, query.options());
+          var input = query.input(calculation.input(), body.tree(), now.kitchen(), limits);
+          return written(calculation, input, body.length(), now, format, query.options());
         });
   }
 
@@ -138,7 +139,7 @@ final class CalculationHandler {
       Calculation<I, R> calculation,
       I input,
       int inputBytes,
-      Pantry kitchen,
+      Kitchens.Now now,
       Format format,
       Options options) {
     Answer<R> answer =
@@ -146,9 +147,9 @@ final class CalculationHandler {
             calculation.name(),
             input,
             inputBytes,
-            kitchen.revision(),
-            () -> calculation.calculate(input, kitchen));
-    var body = Answers.body(calculation, answer, kitchen.revision(), format, options);
+            at(calculation.name(), now),
+            () -> calculation.calculate(input, now.kitchen()));
+    var body = Answers.body(calculation, answer, now.revision(), format, options);
     return Reply.of(200, body.contentType(), body.bytes());
   }
 

@@ -3,13 +3,11 @@ package tamis.api.http;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import tamis.api.http.DocumentPage.DocumentItem;
 import tamis.api.http.RevisionPage.RevisionItem;
 import tamis.api.representation.ResultJson;
 import tamis.api.store.Store;
-import tamis.api.store.Stored;
 
 /** Lists the documents of one kind, and the revisions of one document. */
 final class DocumentLists<T extends Record> {
@@ -31,20 +29,16 @@ final class DocumentLists<T extends Record> {
     int most = paging.limit() + 1;
     var items = new ArrayList<DocumentItem>();
     for (var own : store.list(kind.kind(), paging.words(), most, paging.after()).rows()) {
-      items.add(item(own, own.number()));
+      items.add(new DocumentItem(own.id(), own.title(), own.number()));
     }
     for (var given :
         kind.builtIn().get().list(kind.kind(), paging.words(), most, paging.after()).rows()) {
       if (store.read(kind.kind(), given.id()) == null) {
-        items.add(item(given, 0));
+        items.add(new DocumentItem(given.id(), given.title(), 0));
       }
     }
     items.sort(Comparator.comparing(DocumentItem::id));
     return page(new DocumentPage(paging.shown(items), paging.next(items, DocumentItem::id)));
-  }
-
-  private static DocumentItem item(Stored stored, int number) {
-    return new DocumentItem(stored.id(), Objects.requireNonNull(stored.document()).title(), number);
   }
 
   Reply revisions(Context call) {

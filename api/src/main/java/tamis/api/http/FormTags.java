@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.Base64;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import tamis.api.http.AnswerCache.At;
 import tamis.api.plugin.Plugins;
 import tamis.api.representation.Format;
 
@@ -23,8 +24,8 @@ final class FormTags {
     this.process = plugins.fingerprint() + " " + UUID.randomUUID();
   }
 
-  String of(String calculation, Format format, @Nullable String query, long revision) {
-    String all = String.join("\n", process, calculation, format.name(), "" + query, "" + revision);
+  String of(String calculation, Format format, @Nullable String query, At at) {
+    String all = String.join("\n", process, calculation, format.name(), "" + query, "" + at);
     try {
       byte[] hash =
           MessageDigest.getInstance("SHA-256").digest(all.getBytes(StandardCharsets.UTF_8));

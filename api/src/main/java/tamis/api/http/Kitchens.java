@@ -3,6 +3,7 @@ package tamis.api.http;
 import org.jspecify.annotations.Nullable;
 import tamis.api.plugin.Plugins;
 import tamis.api.store.Store;
+import tamis.api.store.StoreShelf;
 import tamis.engine.kitchen.Pantry;
 import tamis.engine.record.Limits;
 
@@ -10,7 +11,23 @@ import tamis.engine.record.Limits;
 final class Kitchens {
   private final Store store;
   private final Pantry.Fittings fittings;
-  private volatile @Nullable Pantry latest;
+  private volatile @Nullable Now latest;
+
+  /**
+   * A kitchen and what it stands on.
+   *
+   * @param shelf the store at one revision
+   * @param kitchen over that shelf
+   */
+  record Now(StoreShelf shelf, Pantry kitchen) {
+    long revision() {
+      return shelf.revision();
+    }
+
+    long trials() {
+      return shelf.trials();
+    }
+  }
 
   Kitchens(Store store, Plugins plugins, Limits limits) {
     this.store = store;
@@ -18,12 +35,16 @@ final class Kitchens {
   }
 
   Pantry now() {
+    return latest().kitchen();
+  }
+
+  Now latest() {
     var shelf = store.shelf();
-    var kitchen = latest;
-    if (kitchen == null || kitchen.revision() != shelf.revision()) {
-      kitchen = new Pantry(shelf, fittings);
-      latest = kitchen;
+    var known = latest;
+    if (known == null || known.shelf() != shelf) {
+      known = new Now(shelf, new Pantry(shelf, fittings));
+      latest = known;
     }
-    return kitchen;
+    return known;
   }
 }

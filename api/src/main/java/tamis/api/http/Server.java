@@ -75,7 +75,7 @@ public final class Server implements AutoCloseable {
     var routes = new Routes();
     var kitchens = new Kitchens(store, plugins, settings.limits());
     var bodies = new Bodies(settings);
-    new CalculationHandler(plugins, store, kitchens, bodies, settings).register(routes);
+    new CalculationHandler(plugins, kitchens, bodies, settings).register(routes);
     new FormulaHandler(store, kitchens, bodies, settings).register(routes);
     new IngredientHandler(store, kitchens, bodies, settings).register(routes);
     new TableHandler(plugins.tables(), settings).register(routes);

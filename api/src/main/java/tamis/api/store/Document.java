@@ -1,97 +1,99 @@
 package tamis.api.store;
 
 import java.nio.charset.StandardCharsets;
-import java.util.LinkedHashSet;
-import java.util.Locale;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tamis.api.representation.ResultJson;
 import tamis.engine.formula.Formula;
-import tamis.engine.formula.FormulaRef;
-import tamis.engine.formula.Line;
-import tamis.engine.ingredient.AllergenFact;
 import tamis.engine.ingredient.Ingredient;
+import tamis.engine.price.PriceList;
+import tamis.engine.trial.Trial;
 
-/**
- * A document as it is kept.
- *
- * @param kind formula or ingredient
- * @param id of the document
- * @param title for lists
- * @param json the text that a reader gets
- * @param record the same, read
- * @param uses ids of the formulas that it names
- * @param words what it is found by, in lower case
- */
-public record Document(
-    Kind kind,
-    String id,
-    String title,
-    String json,
-    Record record,
-    Set<String> uses,
-    Set<String> words) {
+/** A document as it is kept: the text that a reader gets, and the record that it is read as. */
+public final class Document {
+  /** A shop has one list of prices. */
+  public static final String PRICES = "prices";
+
+  private final Kind kind;
+  private final String id;
+  private final String json;
+  private volatile @Nullable Record record;
+
+  private Document(Kind kind, String id, String json, @Nullable Record record) {
+    this.kind = kind;
+    this.id = id;
+    this.json = json;
+    this.record = record;
+  }
 
   /** A formula under its id. */
   public static Document of(Formula formula, String id) {
-    Set<String> uses = new LinkedHashSet<>();
-    Set<String> words = new LinkedHashSet<>();
-    collect(formula, uses, words);
-    words.add(id);
-    return new Document(
-        Kind.FORMULA, id, formula.name(), json(formula), formula, Set.copyOf(uses), split(words));
+    return new Document(Kind.FORMULA, id, json(formula), formula);
   }
 
   /** An ingredient. */
   public static Document of(Ingredient ingredient) {
-    Set<String> words = new LinkedHashSet<>();
-    words.add(ingredient.id());
-    ingredient.names().values().forEach(words::addAll);
-    for (AllergenFact fact : ingredient.contains()) {
-      words.add(fact.allergen().name().replace('_', ' '));
-      if (fact.species() != null) {
-        words.add(fact.species());
-      }
-    }
-    return new Document(
-        Kind.INGREDIENT,
-        ingredient.id(),
-        ingredient.title("en"),
-        json(ingredient),
-        ingredient,
-        Set.of(),
-        split(words));
+    return new Document(Kind.INGREDIENT, ingredient.id(), json(ingredient), ingredient);
+  }
+
+  /** All prices. */
+  public static Document of(PriceList prices) {
+    return new Document(Kind.PRICES, PRICES, json(prices), prices);
+  }
+
+  /** A trial. */
+  public static Document of(Trial trial) {
+    return new Document(Kind.TRIAL, trial.id(), json(trial), trial);
+  }
+
+  /** A document that was kept before; it is read when its record is first asked for. */
+  static Document kept(Kind kind, String id, String json) {
+    return new Document(kind, id, json, null);
   }
 
   private static String json(Record record) {
     return new String(ResultJson.bytes(record), StandardCharsets.UTF_8);
   }
 
-  private static void collect(Formula formula, Set<String> uses, Set<String> words) {
-    if (formula.title() != null) {
-      words.add(formula.title());
-    }
-    for (Line line : formula.lines()) {
-      words.add(line.name());
-      @Nullable FormulaRef part = line.formula();
-      if (part != null && part.id() != null) {
-        uses.add(part.id());
-      } else if (part != null && part.object() != null) {
-        collect(part.object(), uses, words);
-      }
-    }
+  public Kind kind() {
+    return kind;
   }
 
-  /** The words of a text, in lower case, letters and digits only. */
-  static Set<String> split(Iterable<String> texts) {
-    Set<String> words = new LinkedHashSet<>();
-    for (String text : texts) {
-      for (String word : text.toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{N}]+", -1)) {
-        if (!word.isEmpty()) {
-          words.add(word);
-        }
-      }
+  public String id() {
+    return id;
+  }
+
+  /** The text that a reader gets. */
+  public String json() {
+    return json;
+  }
+
+  /** The same, read. */
+  public Record record() {
+    @Nullable Record known = record;
+    if (known == null) {
+      known = KeptJson.record(kind.type(), json);
+      record = known;
     }
-    return words;
+    return known;
+  }
+
+  /** For lists. */
+  public String title() {
+    if (record() instanceof Formula formula) {
+      return Objects.requireNonNullElse(formula.title(), id);
+    }
+    return record() instanceof Ingredient ingredient ? ingredient.title("en") : id;
+  }
+
+  /** Ids of the formulas that it names. */
+  public Set<String> uses() {
+    return Terms.uses(record());
+  }
+
+  /** What it is found by, in lower case. */
+  public Set<String> words() {
+    return Terms.words(id, record());
   }
 }

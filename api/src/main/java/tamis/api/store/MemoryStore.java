@@ -3,25 +3,28 @@ package tamis.api.store;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentSkipListMap;
-import java.util.stream.Collectors;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
-import tamis.engine.fault.Fault;
-import tamis.engine.fault.FaultCode;
-import tamis.engine.fault.Refusal;
-import tamis.engine.kitchen.Shelf;
+import tamis.engine.trial.Observation;
 
 /** Documents in memory, gone when the program ends. Writes take turns; reads do not wait. */
 public final class MemoryStore implements Store {
   private final Clock clock;
   private final Map<Kind, NavigableMap<String, List<Stored>>> documents = new EnumMap<>(Kind.class);
+  private final Map<Place, List<Observed>> observations = new ConcurrentHashMap<>();
   private volatile long revision;
-  private volatile StoreShelf shelf = new StoreShelf(this, 0);
+  private volatile long trials;
+  private volatile StoreShelf shelf = new StoreShelf(this, 0, 0);
+
+  private record Place(String trial, int number) {}
 
   public MemoryStore(Clock clock) {
     this.clock = clock;
@@ -36,8 +39,13 @@ public final class MemoryStore implements Store {
   }
 
   @Override
+  public long trials() {
+    return trials;
+  }
+
+  @Override
   public @Nullable Stored read(Kind kind, String id) {
-    return newest(revisions(kind, id), Long.MAX_VALUE);
+    return readAsOf(kind, id, Long.MAX_VALUE);
   }
 
   @Override
@@ -47,107 +55,12 @@ public final class MemoryStore implements Store {
   }
 
   @Override
-  public List<Stored> revisions(Kind kind, String id) {
-    return of(kind).getOrDefault(id, List.of());
-  }
-
-  @Override
-  public Listed list(Kind kind, String words, int limit, @Nullable String after) {
-    Set<String> wanted = Document.split(List.of(words));
-    NavigableMap<String, List<Stored>> all = of(kind);
-    List<Stored> rows = new ArrayList<>();
-    for (List<Stored> one : (after == null ? all : all.tailMap(after, false)).values()) {
-      @Nullable Stored newest = newest(one, Long.MAX_VALUE);
-      if (newest != null && newest.document() != null && hasAll(newest.document(), wanted)) {
-        if (rows.size() == limit) {
-          return new Listed(rows, rows.get(limit - 1).id());
-        }
-        rows.add(newest);
-      }
-    }
-    return new Listed(rows, null);
-  }
-
-  private static boolean hasAll(Document document, Set<String> wanted) {
-    return wanted.stream()
-        .allMatch(begin -> document.words().stream().anyMatch(word -> word.startsWith(begin)));
-  }
-
-  @Override
-  public synchronized Stored create(Document document, String author) {
-    if (read(document.kind(), document.id()) != null) {
-      throw refused(FaultCode.EXISTS, document.kind(), document.id(), "exists already");
-    }
-    return write(document.kind(), document.id(), document, author);
-  }
-
-  @Override
-  public synchronized Stored replace(Document document, int expected, String author) {
-    current(document.kind(), document.id(), expected);
-    return write(document.kind(), document.id(), document, author);
-  }
-
-  @Override
-  public synchronized void delete(Kind kind, String id, int expected, String author) {
-    current(kind, id, expected);
-    if (kind == Kind.FORMULA) {
-      refuseIfUsed(id);
-    }
-    write(kind, id, null, author);
-  }
-
-  private void current(Kind kind, String id, int expected) {
-    @Nullable Stored now = read(kind, id);
-    if (now == null) {
-      throw refused(FaultCode.NOT_FOUND, kind, id, "is not there");
-    }
-    if (now.number() != expected) {
-      throw refused(
-          FaultCode.STALE, kind, id, "is at revision " + now.number() + " now, not " + expected);
-    }
-  }
-
-  private void refuseIfUsed(String id) {
-    List<String> users =
-        of(Kind.FORMULA).values().stream()
-            .map(all -> newest(all, Long.MAX_VALUE))
-            .filter(
-                stored ->
-                    stored != null
-                        && stored.document() != null
-                        && stored.document().uses().contains(id))
-            .map(stored -> stored == null ? "" : stored.id())
-            .collect(Collectors.toList());
-    if (!users.isEmpty()) {
-      throw refused(FaultCode.IN_USE, Kind.FORMULA, id, "is used by " + String.join(", ", users));
-    }
-  }
-
-  private Stored write(Kind kind, String id, @Nullable Document document, String author) {
-    List<Stored> before = revisions(kind, id);
-    Stored stored =
-        new Stored(id, before.size() + 1, revision + 1, Instant.now(clock), author, document);
-    List<Stored> after = new ArrayList<>(before);
-    after.add(stored);
-    of(kind).put(id, List.copyOf(after));
-    revision = stored.revision();
-    return stored;
-  }
-
-  /** One shelf a revision, so that what it has looked up serves the next caller, too. */
-  @Override
-  public Shelf shelf() {
-    StoreShelf known = shelf;
-    long now = revision;
-    if (known.revision() != now) {
-      known = new StoreShelf(this, now);
-      shelf = known;
-    }
-    return known;
+  public @Nullable Stored readAsOf(Kind kind, String id, long asOf) {
+    return newest(revisions(kind, id), asOf);
   }
 
   /** The newest revision that was written up to {@code revision}, or null if it was deleted. */
-  static @Nullable Stored newest(List<Stored> all, long revision) {
+  private static @Nullable Stored newest(List<Stored> all, long revision) {
     for (int i = all.size() - 1; i >= 0; i--) {
       if (all.get(i).revision() <= revision) {
         return all.get(i).isDeleted() ? null : all.get(i);
@@ -156,16 +69,157 @@ public final class MemoryStore implements Store {
     return null;
   }
 
+  @Override
+  public List<Stored> revisions(Kind kind, String id) {
+    return of(kind).getOrDefault(id, List.of());
+  }
+
+  @Override
+  public Listed list(Kind kind, String words, int limit, @Nullable String after) {
+    Set<String> wanted = Terms.split(List.of(words));
+    NavigableMap<String, List<Stored>> all = of(kind);
+    List<Listed.Row> rows = new ArrayList<>();
+    for (List<Stored> one : (after == null ? all : all.tailMap(after, false)).values()) {
+      @Nullable Stored newest = newest(one, Long.MAX_VALUE);
+      @Nullable Document document = newest == null ? null : newest.document();
+      if (newest != null && document != null && hasAll(document, wanted)) {
+        rows.add(new Listed.Row(newest.id(), document.title(), newest.number()));
+        if (rows.size() > limit) {
+          break;
+        }
+      }
+    }
+    return Listed.of(rows, limit);
+  }
+
+  private static boolean hasAll(Document document, Set<String> wanted) {
+    return wanted.isEmpty()
+        || wanted.stream()
+            .allMatch(begin -> document.words().stream().anyMatch(word -> word.startsWith(begin)));
+  }
+
+  @Override
+  public Collection<String> users(Kind kind, String formula) {
+    return having(kind, document -> document.uses().contains(formula));
+  }
+
+  @Override
+  public Collection<String> ingredientsNamed(String folded) {
+    return having(Kind.INGREDIENT, document -> Terms.names(document.record()).contains(folded));
+  }
+
+  private List<String> having(Kind kind, Predicate<Document> wanted) {
+    return of(kind).entrySet().stream()
+        .filter(entry -> entry.getValue().stream().anyMatch(one -> hasLiving(one, wanted)))
+        .map(Map.Entry::getKey)
+        .toList();
+  }
+
+  private static boolean hasLiving(Stored stored, Predicate<Document> wanted) {
+    @Nullable Document document = stored.document();
+    return document != null && wanted.test(document);
+  }
+
+  @Override
+  public synchronized Stored create(Document document, String author) {
+    if (read(document.kind(), document.id()) != null) {
+      throw StoreFaults.exists(document.kind(), document.id());
+    }
+    Uses.refuseMissing(this, document);
+    return write(document.kind(), document.id(), document, author);
+  }
+
+  @Override
+  public synchronized Stored replace(Document document, int expected, String author) {
+    current(document.kind(), document.id(), expected);
+    Uses.refuseMissing(this, document);
+    return write(document.kind(), document.id(), document, author);
+  }
+
+  @Override
+  public synchronized void delete(Kind kind, String id, int expected, String author) {
+    current(kind, id, expected);
+    if (kind == Kind.FORMULA) {
+      List<String> users = Uses.now(this, id);
+      if (!users.isEmpty()) {
+        throw StoreFaults.inUse(kind, id, users);
+      }
+    }
+    write(kind, id, null, author);
+  }
+
+  private void current(Kind kind, String id, int expected) {
+    @Nullable Stored now = read(kind, id);
+    if (now == null || now.number() != expected) {
+      throw StoreFaults.notCurrent(kind, id, now, expected);
+    }
+  }
+
+  private Stored write(Kind kind, String id, @Nullable Document document, String author) {
+    List<Stored> before = revisions(kind, id);
+    long next = 1 + (kind.hasOwnCount() ? trials : revision);
+    Stored stored = new Stored(id, before.size() + 1, next, Instant.now(clock), author, document);
+    List<Stored> after = new ArrayList<>(before);
+    after.add(stored);
+    of(kind).put(id, List.copyOf(after));
+    count(kind, next);
+    return stored;
+  }
+
+  private void count(Kind kind, long next) {
+    if (kind.hasOwnCount()) {
+      trials = next;
+    } else {
+      revision = next;
+    }
+  }
+
+  @Override
+  public List<Observed> observations(String trial, int number) {
+    return observations.getOrDefault(new Place(trial, number), List.of());
+  }
+
+  @Override
+  public synchronized Observed observe(String trial, Observation given, String author) {
+    @Nullable Stored stored = read(Kind.TRIAL, trial);
+    if (stored == null) {
+      throw StoreFaults.notCurrent(Kind.TRIAL, trial, null, 0);
+    }
+    List<Observed> before = observations(trial, stored.number());
+    @Nullable Observed same =
+        before.stream()
+            .filter(one -> one.observation().id().equals(given.id()))
+            .findFirst()
+            .orElse(null);
+    @Nullable Observed known = Trials.known(stored, given, same, before.size());
+    if (known != null) {
+      return new Observed(
+          known.observation(), known.revision(), known.written(), known.author(), false);
+    }
+    Observed observed = new Observed(given, trials + 1, Instant.now(clock), author, true);
+    List<Observed> after = new ArrayList<>(before);
+    after.add(observed);
+    observations.put(new Place(trial, stored.number()), List.copyOf(after));
+    trials = observed.revision();
+    return observed;
+  }
+
+  @Override
+  public StoreShelf shelf() {
+    StoreShelf known = shelf;
+    if (!known.isAt(revision, trials)) {
+      known = new StoreShelf(this, revision, trials);
+      shelf = known;
+    }
+    return known;
+  }
+
   private NavigableMap<String, List<Stored>> of(Kind kind) {
     NavigableMap<String, List<Stored>> map = documents.get(kind);
     if (map == null) {
       throw new IllegalStateException("no documents of kind " + kind);
     }
     return map;
-  }
-
-  private static Refusal refused(FaultCode code, Kind kind, String id, String why) {
-    return new Refusal(new Fault(code, "", id, null, kind.word() + " `" + id + "` " + why));
   }
 
   @Override

@@ -1,8 +1,9 @@
 package tamis.api.store;
 
+import java.util.Collection;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import tamis.engine.kitchen.Shelf;
+import tamis.engine.trial.Observation;
 
 /**
  * Keeps documents, every revision of them. A write that has returned is kept; a revision never
@@ -11,14 +12,24 @@ import tamis.engine.kitchen.Shelf;
  * store-full}.
  */
 public interface Store extends AutoCloseable {
-  /** The revision over all documents; it grows with every write. */
+  /** The revision over formulas, ingredients and prices; it grows with every write of them. */
   long revision();
+
+  /** The revision over trials and their observations, counted apart. */
+  long trials();
 
   /** The newest revision of a document, or null if there is none or it was deleted. */
   @Nullable Stored read(Kind kind, String id);
 
   /** One revision of a document by its own number, also of one that was deleted; or null. */
   @Nullable Stored read(Kind kind, String id, int number);
+
+  /**
+   * The document as it was when the store was at a revision, or null if there was none.
+   *
+   * @param revision over the documents of its kind
+   */
+  @Nullable Stored readAsOf(Kind kind, String id, long revision);
 
   /** All revisions of a document, oldest first; empty if there never was one. */
   List<Stored> revisions(Kind kind, String id);
@@ -31,6 +42,12 @@ public interface Store extends AutoCloseable {
    */
   Listed list(Kind kind, String words, int limit, @Nullable String after);
 
+  /** Ids of documents that name this formula, or did in some revision. */
+  Collection<String> users(Kind kind, String formula);
+
+  /** Ids of ingredients that go by this name, in lower case, or did in some revision. */
+  Collection<String> ingredientsNamed(String folded);
+
   /** Keeps a new document. */
   Stored create(Document document, String author);
 
@@ -40,8 +57,17 @@ public interface Store extends AutoCloseable {
   /** Takes revision {@code expected} of a document away; what was is kept. */
   void delete(Kind kind, String id, int expected, String author);
 
+  /** Observations that came to a revision of a trial after it was written, in their order. */
+  List<Observed> observations(String trial, int number);
+
+  /**
+   * Keeps an observation of the newest revision of a trial. One that is there already, equal in all
+   * parts, is answered as it was kept.
+   */
+  Observed observe(String trial, Observation observation, String author);
+
   /** The shelf as it stands now; what is written later does not change it. */
-  Shelf shelf();
+  StoreShelf shelf();
 
   @Override
   void close();

@@ -3,12 +3,15 @@ package tamis.api.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.Supplier;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -17,9 +20,18 @@ import tamis.engine.fault.Refusal;
 import tamis.engine.formula.Formula;
 import tamis.engine.formula.FormulaRef;
 import tamis.engine.formula.Line;
+import tamis.engine.ingredient.Ingredient;
 import tamis.engine.ingredient.IngredientRef;
 import tamis.engine.kitchen.Shelf;
+import tamis.engine.price.Price;
+import tamis.engine.price.PriceList;
+import tamis.engine.quantity.Money;
 import tamis.engine.quantity.Quantity;
+import tamis.engine.record.Limits;
+import tamis.engine.record.RecordReader;
+import tamis.engine.record.References;
+import tamis.engine.trial.Observation;
+import tamis.engine.trial.Trial;
 
 /** What every store must keep to. */
 abstract class StoreContract {
@@ -131,27 +143,36 @@ abstract class StoreContract {
   @Test
   void sixteen_writers_lose_no_update() throws Exception {
     store.create(cream("cream", "0"), "local");
+    int written = race(() -> store, () -> store);
+    assertThat(store.revisions(Kind.FORMULA, "cream")).hasSize(written + 1);
+    assertThat(store.read(Kind.FORMULA, "cream").number()).isEqualTo(written + 1);
+    assertThat(store.revision()).isEqualTo(written + 1);
+  }
+
+  /** Sixteen writers, half of them at each store; how many of their writes were answered. */
+  protected static int race(Supplier<Store> one, Supplier<Store> other) throws Exception {
     ExecutorService threads = Executors.newFixedThreadPool(16);
     try {
       List<Callable<Integer>> writers = new ArrayList<>();
       for (int i = 0; i < 16; i++) {
         String author = "writer-" + i;
-        writers.add(() -> writes(author));
+        Store at = i % 2 == 0 ? one.get() : other.get();
+        writers.add(() -> writes(at, author));
       }
       int written = 0;
       for (Future<Integer> writer : threads.invokeAll(writers)) {
         written += writer.get();
       }
-      assertThat(store.revisions(Kind.FORMULA, "cream")).hasSize(written + 1);
-      assertThat(store.read(Kind.FORMULA, "cream").number()).isEqualTo(written + 1);
+      assertThat(written).isPositive();
+      return written;
     } finally {
       threads.shutdownNow();
     }
   }
 
-  private int writes(String author) {
+  private static int writes(Store store, String author) {
     int written = 0;
-    for (int i = 0; i < 20; i++) {
+    for (int i = 0; i < 10; i++) {
       int expected = store.read(Kind.FORMULA, "cream").number();
       try {
         store.replace(cream("cream", author + " " + i), expected, author);
@@ -163,11 +184,162 @@ abstract class StoreContract {
     return written;
   }
 
+  @Test
+  void a_formula_whose_part_is_gone_is_not_kept() {
+    refused(
+        FaultCode.UNKNOWN_FORMULA,
+        () ->
+            store.create(Document.of(formula("Cake", line(null, "cream", "200 g")), "cake"), "a"));
+    assertThat(store.revision()).isZero();
+  }
+
+  @Test
+  void common_words_find_page_by_page() {
+    for (int i = 1000; i < 2100; i++) {
+      store.create(cream("cream-" + i, i % 100 == 0 ? "Rare cream" : "Cream"), "local");
+    }
+    Listed page = store.list(Kind.FORMULA, "cream", 30, "cream-1049");
+    assertThat(page.rows()).hasSize(30);
+    assertThat(page.rows().get(0).id()).isEqualTo("cream-1050");
+    assertThat(page.next()).isEqualTo("cream-1079");
+    assertThat(store.list(Kind.FORMULA, "cr rare", 30, null).rows()).hasSize(11);
+    assertThat(store.list(Kind.FORMULA, "eg whit cre", 5, null).rows()).hasSize(5);
+    assertThat(store.list(Kind.FORMULA, "absent cream", 5, null).rows()).isEmpty();
+  }
+
+  @Test
+  void a_search_finds_the_newest_words_only() {
+    store.create(cream("cream", "Coffee"), "local");
+    store.replace(cream("cream", "Lemon"), 1, "local");
+    assertThat(store.list(Kind.FORMULA, "coffee", 10, null).rows()).isEmpty();
+    assertThat(store.list(Kind.FORMULA, "lemon", 10, null).rows()).hasSize(1);
+    store.delete(Kind.FORMULA, "cream", 2, "local");
+    assertThat(store.list(Kind.FORMULA, "lemon", 10, null).rows()).isEmpty();
+  }
+
+  @Test
+  void an_ingredient_is_found_by_its_names_of_that_time() {
+    store.create(Document.of(ingredient("pear-dried", "Dried  Pears")), "local");
+    Shelf before = store.shelf();
+    store.replace(Document.of(ingredient("pear-dried", "hutzel")), 1, "local");
+    assertThat(before.ingredientsNamed("dried pears")).containsExactly("pear-dried");
+    assertThat(before.ingredientsNamed("hutzel")).isEmpty();
+    assertThat(store.shelf().ingredientsNamed("hutzel")).containsExactly("pear-dried");
+    assertThat(store.shelf().ingredientsNamed("dried pears")).isEmpty();
+  }
+
+  @Test
+  void prices_are_one_document_with_revisions() {
+    assertThat(store.shelf().prices().prices()).isEmpty();
+    store.create(Document.of(prices("11.95 EUR")), "local");
+    Shelf before = store.shelf();
+    store.replace(Document.of(prices("12.40 EUR")), 1, "local");
+    assertThat(before.prices()).isEqualTo(prices("11.95 EUR"));
+    assertThat(store.shelf().prices()).isEqualTo(prices("12.40 EUR"));
+    assertThat(store.revision()).isEqualTo(2);
+  }
+
+  @Test
+  void observations_come_to_a_trial_once_each() {
+    store.create(cream("cream", "Cream"), "local");
+    store.create(Document.of(trial("t1", observation("o1", "104 °C"))), "local");
+    StoreShelf before = store.shelf();
+    assertThat(store.observe("t1", observation("o2", "112 °C"), "local").isNew()).isTrue();
+    assertThat(store.observe("t1", observation("o2", "112 °C"), "local").isNew()).isFalse();
+    assertThat(store.observe("t1", observation("o1", "104 °C"), "local").isNew()).isFalse();
+    refused(FaultCode.EXISTS, () -> store.observe("t1", observation("o2", "113 °C"), "local"));
+    refused(FaultCode.EXISTS, () -> store.observe("t1", observation("o1", "113 °C"), "local"));
+    refused(FaultCode.NOT_FOUND, () -> store.observe("t9", observation("o1", "1 °C"), "local"));
+    assertThat(store.trials()).isEqualTo(2);
+    assertThat(store.revision()).isEqualTo(1);
+    assertThat(before.trial("t1").observations()).hasSize(1);
+    assertThat(store.shelf().trial("t1").observations()).hasSize(2);
+    assertThat(store.shelf().trialsOf("cream")).hasSize(1);
+    assertThat(Trials.read(store, "t1").added()).isEqualTo(1);
+  }
+
+  @Test
+  void a_replaced_trial_begins_with_its_own_observations() {
+    store.create(Document.of(trial("t1", observation("o1", "104 °C"))), "local");
+    store.observe("t1", observation("o2", "112 °C"), "local");
+    store.replace(Document.of(trial("t1", observation("o3", "90 °C"))), 1, "local");
+    assertThat(store.shelf().trial("t1").observations())
+        .containsExactly(observation("o3", "90 °C"));
+    assertThat(store.observe("t1", observation("o2", "110 °C"), "local").isNew()).isTrue();
+  }
+
+  @Test
+  void sixteen_probes_lose_no_reading() throws Exception {
+    store.create(Document.of(trial("t1", observation("o1", "104 °C"))), "local");
+    ExecutorService threads = Executors.newFixedThreadPool(16);
+    try {
+      List<Callable<Observed>> probes = new ArrayList<>();
+      for (int i = 0; i < 64; i++) {
+        Observation one = observation("probe-" + i / 2, "110 °C");
+        probes.add(() -> store.observe("t1", one, "probe"));
+      }
+      int isNew = 0;
+      for (Future<Observed> probe : threads.invokeAll(probes)) {
+        isNew += probe.get().isNew() ? 1 : 0;
+      }
+      assertThat(isNew).isEqualTo(32);
+      assertThat(store.shelf().trial("t1").observations()).hasSize(33);
+    } finally {
+      threads.shutdownNow();
+    }
+  }
+
+  protected static Ingredient ingredient(String id, String name) {
+    return new RecordReader(References.UNCHECKED, Limits.usual())
+        .read(Ingredient.class, Map.of("id", id, "names", Map.of("en", List.of(name))));
+  }
+
+  protected static PriceList prices(String butter) {
+    return new PriceList(
+        List.of(
+            new Price(
+                "butter-unsalted",
+                Quantity.parse("5 kg"),
+                Money.parse(butter),
+                88.5,
+                "the dairy")));
+  }
+
+  protected static Trial trial(String id, Observation observation) {
+    return new Trial(
+        id,
+        FormulaRef.parse("cream@1"),
+        Map.of(),
+        null,
+        LocalDateTime.parse("2026-04-11T08:00"),
+        List.of(),
+        List.of(),
+        null,
+        null,
+        null,
+        List.of(observation),
+        null);
+  }
+
+  protected static Observation observation(String id, String value) {
+    return new Observation(
+        id,
+        "syrup",
+        LocalDateTime.parse("2026-04-11T08:22"),
+        "temperature",
+        value,
+        null,
+        null,
+        null,
+        null,
+        null);
+  }
+
   protected static Document cream(String id, String title) {
     return Document.of(formula(title, line("egg-white", null, "150 g")), id);
   }
 
-  private static Formula formula(String title, Line line) {
+  protected static Formula formula(String title, Line line) {
     return new Formula(
         null,
         title,
@@ -182,7 +354,7 @@ abstract class StoreContract {
         null);
   }
 
-  private static Line line(String ingredient, String formula, String quantity) {
+  protected static Line line(String ingredient, String formula, String quantity) {
     return new Line(
         ingredient == null ? null : IngredientRef.parse(ingredient),
         formula == null ? null : FormulaRef.parse(formula),
@@ -195,7 +367,7 @@ abstract class StoreContract {
         null);
   }
 
-  private static void refused(FaultCode code, Runnable call) {
+  protected static void refused(FaultCode code, Runnable call) {
     assertThatThrownBy(call::run)
         .isInstanceOfSatisfying(
             Refusal.class, refusal -> assertThat(refusal.faults().get(0).code()).isEqualTo(code));

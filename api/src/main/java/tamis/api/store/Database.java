@@ -1,0 +1,111 @@
+package tamis.api.store;
+
+import com.zaxxer.hikari.HikariDataSource;
+import com.zaxxer.hikari.pool.HikariPool.PoolInitializationException;
+import java.sql.SQLException;
+import java.sql.SQLTransientConnectionException;
+import java.util.List;
+import java.util.function.Function;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import tamis.engine.fault.FaultCode;
+import tamis.engine.fault.Refusal;
+
+/**
+ * Connections to a database, those that write apart from those that read: a reader never waits for
+ * a writer, and what a write must look up does not wait for another write.
+ */
+final class Database implements AutoCloseable {
+  private static final Logger LOG = LoggerFactory.getLogger(Database.class);
+
+  private final Dialect dialect;
+  private final HikariDataSource readers;
+  private final HikariDataSource writers;
+  private final Jdbi reading;
+  private final Jdbi writing;
+
+  Database(Dialect dialect, HikariDataSource readers, HikariDataSource writers) {
+    this.dialect = dialect;
+    this.readers = readers;
+    this.writers = writers;
+    this.reading = Jdbi.create(readers);
+    this.writing = Jdbi.create(writers);
+  }
+
+  Dialect dialect() {
+    return dialect;
+  }
+
+  List<HikariDataSource> pools() {
+    return List.of(readers, writers);
+  }
+
+  /**
+   * @throws Refusal {@code store-unavailable} or {@code store-full}
+   */
+  <T extends @Nullable Object> T read(Function<Handle, T> work) {
+    return told(() -> reading.withHandle(work::apply));
+  }
+
+  /**
+   * Runs one transaction; a refusal undoes it.
+   *
+   * @throws Refusal as {@link #read} does, or the work's own
+   */
+  <T extends @Nullable Object> T write(Function<Handle, T> work) {
+    return told(() -> writing.inTransaction(work::apply));
+  }
+
+  private interface Work<T extends @Nullable Object> {
+    T run() throws SQLException;
+  }
+
+  private <T extends @Nullable Object> T told(Work<T> work) {
+    try {
+      return work.run();
+    } catch (Refusal refusal) {
+      throw refusal;
+    } catch (SQLException | RuntimeException thrown) {
+      @Nullable FaultCode code = code(thrown);
+      if (code == null) {
+        throw thrown instanceof RuntimeException wrong ? wrong : new IllegalStateException(thrown);
+      }
+      LOG.warn("the store: {}", rootMessage(thrown));
+      throw Refusal.of(
+          code,
+          code == FaultCode.STORE_FULL
+              ? "the store is full; nothing was written"
+              : "the store cannot be reached at this moment; try again");
+    }
+  }
+
+  private @Nullable FaultCode code(Throwable thrown) {
+    for (@Nullable Throwable cause = thrown; cause != null; cause = cause.getCause()) {
+      if (cause instanceof SQLTransientConnectionException
+          || cause instanceof PoolInitializationException) {
+        return FaultCode.STORE_UNAVAILABLE;
+      }
+      if (cause instanceof SQLException sql && dialect.meaning(sql) != null) {
+        return dialect.meaning(sql);
+      }
+    }
+    return null;
+  }
+
+  private static String rootMessage(Throwable thrown) {
+    Throwable root = thrown;
+    for (@Nullable Throwable cause = thrown; cause != null; cause = cause.getCause()) {
+      root = cause;
+    }
+    return String.valueOf(root.getMessage()).lines().findFirst().orElse("failed");
+  }
+
+  @Override
+  public void close() {
+    readers.close();
+    writers.close();
+  }
+}

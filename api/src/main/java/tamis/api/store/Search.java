@@ -1,0 +1,106 @@
+package tamis.api.store;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.Query;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Lists documents by id, a page at a time, by the beginnings of words. Without words the page is
+ * read off the key of {@code head}. With words, the one with the fewest entries in {@code finding}
+ * leads: if they are few, the page is made of them; if they are many, so are the hits, and {@code
+ * head} is read in the order of ids until the page is full. Either way the work depends on the size
+ * of the page, not of the store; only common words that seldom stand together make it read on.
+ */
+final class Search {
+  /** From here on a word counts as common. */
+  private static final int MANY = 1_000;
+
+  private static final String LAST = Character.toString(Character.MAX_CODE_POINT);
+
+  private static final String COUNT =
+      "SELECT count(*) FROM (SELECT 1 FROM finding WHERE kind = ? AND term >= ? AND term < ?"
+          + " LIMIT "
+          + MANY
+          + ") few";
+
+  private static final String PAGE = "SELECT h.id, h.title, h.number FROM head h";
+
+  private static final String FEW =
+      " JOIN (SELECT DISTINCT id FROM finding WHERE kind = ? AND term >= ? AND term < ?) f"
+          + " ON h.id = f.id";
+
+  private static final String HERE = " WHERE h.kind = ? AND h.live = 1";
+
+  private Search() {}
+
+  static Listed list(Handle handle, Kind kind, String words, int limit, @Nullable String after) {
+    var wanted = List.copyOf(Terms.split(List.of(words)));
+    @Nullable String leader = null;
+    int fewest = MANY;
+    for (String word : wanted) {
+      int count = count(handle, kind, word);
+      if (count == 0) {
+        return new Listed(List.of(), null);
+      }
+      if (count < fewest) {
+        fewest = count;
+        leader = word;
+      }
+    }
+    return page(handle, kind, wanted, leader, limit, after);
+  }
+
+  private static int count(Handle handle, Kind kind, String word) {
+    var query = handle.createQuery(COUNT);
+    bindAll(query, begins(kind, word));
+    return query.mapTo(Integer.class).one();
+  }
+
+  private static Listed page(
+      Handle handle,
+      Kind kind,
+      List<String> wanted,
+      @Nullable String leader,
+      int limit,
+      @Nullable String after) {
+    var sql = new StringBuilder(PAGE);
+    var values = new ArrayList<Object>();
+    if (leader != null) {
+      sql.append(FEW);
+      values.addAll(begins(kind, leader));
+    }
+    sql.append(HERE);
+    values.add(kind.word());
+    if (after != null) {
+      sql.append(" AND h.id > ?");
+      values.add(after);
+    }
+    for (String word : wanted) {
+      if (!word.equals(leader)) {
+        sql.append(" AND h.words LIKE ?"); // a word is letters and digits: no sign of a pattern
+        values.add("% " + word + "%");
+      }
+    }
+    sql.append(" ORDER BY h.id LIMIT ?");
+    values.add(1L + limit);
+    var query = handle.createQuery(sql.toString());
+    bindAll(query, values);
+    var rows =
+        query
+            .map((row, c) -> new Listed.Row(row.getString(1), row.getString(2), row.getInt(3)))
+            .list();
+    return Listed.of(rows, limit);
+  }
+
+  private static List<Object> begins(Kind kind, String word) {
+    return List.of(kind.word(), Findings.word(word), Findings.word(word) + LAST);
+  }
+
+  private static void bindAll(Query query, List<Object> values) {
+    for (int i = 0; i < values.size(); i++) {
+      query.bind(i, values.get(i));
+    }
+  }
+}

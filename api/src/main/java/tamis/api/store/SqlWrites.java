@@ -1,0 +1,95 @@
+package tamis.api.store;
+
+import java.nio.charset.StandardCharsets;
+import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
+import tamis.api.representation.ResultJson;
+
+/**
+ * Writes revisions. The row of {@code store} is written first: until a transaction ends no other
+ * can write, in this program or another, so that revisions become visible in their order.
+ */
+final class SqlWrites {
+  private static final String NEXT = "UPDATE store SET revision = revision + 1 RETURNING revision";
+  private static final String NEXT_OF_TRIALS =
+      "UPDATE store SET trials = trials + 1 RETURNING trials";
+
+  private static final String CREATED =
+      "INSERT INTO head (kind, id, number, live, title, words) VALUES (?, ?, 1, 1, ?, ?)"
+          + " ON CONFLICT (kind, id) DO UPDATE SET number = head.number + 1, live = 1,"
+          + " title = excluded.title, words = excluded.words WHERE head.live = 0"
+          + " RETURNING number";
+
+  private static final String CHANGED =
+      "UPDATE head SET number = number + 1, live = ?, title = ?, words = ?"
+          + " WHERE kind = ? AND id = ? AND number = ? AND live = 1 RETURNING number";
+
+  private static final String ROW =
+      "INSERT INTO document (kind, id, number, revision, written, author, body)"
+          + " VALUES (?, ?, ?, ?, ?, ?, ?)";
+
+  private static final String OBSERVATION =
+      "INSERT INTO observation (trial, number, id, revision, written, author, body)"
+          + " VALUES (?, ?, ?, ?, ?, ?, ?)";
+
+  private SqlWrites() {}
+
+  /** Takes the next revision; who has it is alone until the transaction ends. */
+  static long next(Handle handle, Kind kind) {
+    return handle.createQuery(kind.hasOwnCount() ? NEXT_OF_TRIALS : NEXT).mapTo(Long.class).one();
+  }
+
+  /** The number of the new revision, or null if the document is there already. */
+  static @Nullable Integer create(Handle handle, Document document) {
+    return handle
+        .createQuery(CREATED)
+        .bind(0, document.kind().word())
+        .bind(1, document.id())
+        .bind(2, Findings.storable(document.title()))
+        .bind(3, Findings.joined(document))
+        .mapTo(Integer.class)
+        .findOne()
+        .orElse(null);
+  }
+
+  /** The number of the new revision, or null if {@code expected} is not the newest. */
+  static @Nullable Integer change(
+      Handle handle, Kind kind, String id, @Nullable Document document, int expected) {
+    return handle
+        .createQuery(CHANGED)
+        .bind(0, document == null ? 0 : 1)
+        .bind(1, document == null ? id : Findings.storable(document.title()))
+        .bind(2, Findings.joined(document))
+        .bind(3, kind.word())
+        .bind(4, id)
+        .bind(5, expected)
+        .mapTo(Integer.class)
+        .findOne()
+        .orElse(null);
+  }
+
+  static void row(Handle handle, Kind kind, Stored stored) {
+    @Nullable Document document = stored.document();
+    handle.execute(
+        ROW,
+        kind.word(),
+        stored.id(),
+        stored.number(),
+        stored.revision(),
+        stored.written().toString(),
+        stored.author(),
+        document == null ? null : document.json());
+  }
+
+  static void observation(Handle handle, String trial, int number, Observed observed) {
+    handle.execute(
+        OBSERVATION,
+        trial,
+        number,
+        observed.observation().id(),
+        observed.revision(),
+        observed.written().toString(),
+        observed.author(),
+        new String(ResultJson.bytes(observed.observation()), StandardCharsets.UTF_8));
+  }
+}

@@ -1,0 +1,57 @@
+package tamis.api.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Clock;
+import org.junit.jupiter.api.Test;
+
+class PostgresStoreTest extends StoreContract {
+  private String url;
+
+  @Override
+  protected Store open() {
+    url = PostgresForTests.emptySchema();
+    return openAgain();
+  }
+
+  private SqlStore openAgain() {
+    return SqlStore.postgresql(url, PostgresForTests.USER, null, Clock.systemUTC());
+  }
+
+  @Test
+  void every_connection_waits_for_the_disk() {
+    for (var pool : ((SqlStore) store).database().pools()) {
+      try (var connection = pool.getConnection();
+          var statement = connection.createStatement();
+          var row = statement.executeQuery("SHOW synchronous_commit")) {
+        row.next();
+        assertThat(row.getString(1)).isEqualTo("on");
+      } catch (java.sql.SQLException failed) {
+        throw new AssertionError(failed);
+      }
+    }
+  }
+
+  @Test
+  void another_program_sees_a_write_within_a_quarter_of_a_second() throws Exception {
+    try (var other = openAgain()) {
+      for (int i = 1; i <= 5; i++) {
+        store.create(cream("cream-" + i, "Cream"), "local");
+        assertThat(other.read(Kind.FORMULA, "cream-" + i)).isNotNull();
+        Thread.sleep(250);
+        assertThat(other.revision()).isEqualTo(i);
+        assertThat(other.shelf().formula("cream-" + i, null)).isNotNull();
+      }
+    }
+  }
+
+  @Test
+  void two_programs_lose_no_update() throws Exception {
+    store.create(cream("cream", "0"), "local");
+    try (var other = openAgain()) {
+      int written = race(() -> store, () -> other);
+      assertThat(store.revisions(Kind.FORMULA, "cream")).hasSize(written + 1);
+      assertThat(other.read(Kind.FORMULA, "cream").number()).isEqualTo(written + 1);
+    }
+  }
+}
