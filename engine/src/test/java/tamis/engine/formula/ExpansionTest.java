@@ -75,6 +75,13 @@ class ExpansionTest {
     Batch batch =
         new Bench().batch(Card.of("pie", "as needed all-purpose-flour", "50 g all-purpose-flour"));
     assertThat(Bench.row(batch, "all-purpose-flour").asNeeded()).isFalse();
+    Batch other =
+        new Bench()
+            .batch(Card.of("pie", "50 g rye-flour", "as needed rye-flour", "as needed salt"));
+    assertThat(Bench.row(other, "rye-flour").asNeeded()).isFalse();
+    Batch twice =
+        new Bench().batch(Card.of("pie", "50 g rye-flour", "as needed salt", "as needed salt"));
+    assertThat(Bench.row(twice, "salt").asNeeded()).isTrue();
     assertThat(Bench.grams(batch, "all-purpose-flour")).isEqualTo(50);
   }
 
@@ -215,6 +222,22 @@ class ExpansionTest {
     assertThat(Bench.byProducts(changed).get("egg-white")).isEqualTo(231, within(EXACT));
     assertThat(changed.factor()).isEqualTo(batch.factor());
     assertThat(changed.sources()).isEqualTo(batch.sources());
+  }
+
+  @Test
+  void flour_that_changes_in_a_preferment_changes_the_flour_of_the_bread() {
+    Batch batch = bread().batch("bread");
+    Batch changed = batch.withGrams(line -> line.grams().times(3));
+    assertThat(changed.root().flour()).isEqualTo(3 * batch.root().flour(), within(EXACT));
+    assertThat(batch.root().flour()).isEqualTo(800 + 40000 / 201.0, within(EXACT));
+    assertThat(changed.factor()).isEqualTo(1);
+  }
+
+  @Test
+  void a_name_that_takes_something_for_granted_is_remarked_on() {
+    assertThat(new Bench().batch(Card.of("cake", "100 g butter")).remarks())
+        .extracting(Remark::code, Remark::pointer)
+        .containsExactly(Tuple.tuple("name-assumed", "/formula/lines/0/ingredient"));
   }
 
   @Test

@@ -132,6 +132,20 @@ class SizingTest {
             org.assertj.core.groups.Tuple.tuple("round-9x2-in", List.of("/factor")));
   }
 
+  @Test
+  void what_must_be_said_of_a_pan_of_the_formula_points_into_the_document_that_was_given() {
+    Map<String, Object> ring =
+        map("shape", "ring", "diameter", "20 cm", "core", "5 cm", "height", "8 cm");
+    Card cake = sand().yield("pans", List.of(pan(), map("pan", ring)));
+    Object wanted = List.of(map("pan", ring), pan());
+    assertThat(new Bench().batch(cake, "pans", wanted).remarks())
+        .extracting(Remark::pointer)
+        .containsExactlyInAnyOrder("/to/pans/0/pan", "/formula/yield/pans/1/pan");
+    assertThat(Bench.with(cake).batch("sand", "pans", wanted).remarks())
+        .extracting(Remark::pointer)
+        .containsExactlyInAnyOrder("/to/pans/0/pan", "/formula");
+  }
+
   // coat ------------------------------------------------------------------------------------
 
   private static Map<String, Object> coat() {
@@ -185,6 +199,23 @@ class SizingTest {
     assertThat(eclairs().batch("eclairs", "line", mass).factor()).isEqualTo(2.5, within(EXACT));
     Object batches = map("path", "/lines/0", "quantity", "3 batch");
     assertThat(eclairs().batch("eclairs", "line", batches).factor()).isEqualTo(3, within(EXACT));
+  }
+
+  @Test
+  void an_ingredient_is_counted_in_parts_that_are_made_larger_or_smaller() {
+    Bench bench =
+        Bench.with(
+            Card.of("tart", "50 g >cream", "10 g egg"),
+            Card.of("cream", "300 g milk-whole", "80 g >base").yield("makeUpLoss", 0.5),
+            Card.of("base", "100 g egg", "60 g honey"));
+    Object line = map("ingredient", "egg", "quantity", "23.15789473684 g");
+    assertThat(bench.batch("tart", "line", line).factor())
+        .as("10 g, and 50 of 190 g of cream with half of 100 g")
+        .isEqualTo(1, within(1e-6));
+    Object path = map("path", "/lines/0/lines/1/lines/0", "quantity", "26.31578947368 g");
+    assertThat(bench.batch("tart", "line", path).factor()).isEqualTo(2, within(1e-6));
+    Object stock = List.of(have("ingredient", "egg", "46.31578947368 g"));
+    assertThat(bench.batch("tart", "stock", stock).factor()).isEqualTo(2, within(1e-6));
   }
 
   @Test
@@ -246,7 +277,7 @@ class SizingTest {
                 "eclairs",
                 "stock",
                 List.of(
-                    have("ingredient", "milk-whole", "1 g"), have("formula", "cream", "800 g")));
+                    have("ingredient", "milk-whole", "1 g"), have("formula", "cream", "0.8 kg")));
     assertThat(batch.limitedBy()).isEqualTo("cream");
     assertThat(batch.factor()).isEqualTo(2, within(EXACT));
     assertThat(Bench.codes(batch)).contains("not-needed");
@@ -261,6 +292,23 @@ class SizingTest {
                 "stock",
                 List.of(have("ingredient", "egg", "100 g"), have("ingredient", "egg", "1 each")));
     assertThat(batch.factor()).isEqualTo(1, within(EXACT));
+  }
+
+  @Test
+  void of_two_that_are_used_up_together_the_first_is_named() {
+    for (String first : List.of("egg", "milk-whole")) {
+      String other = first.equals("egg") ? "milk-whole" : "egg";
+      String much = first.equals("egg") ? "150 g" : "300 g";
+      String more = first.equals("egg") ? "300 g" : "150 g";
+      Batch batch =
+          eclairs()
+              .batch(
+                  "eclairs",
+                  "stock",
+                  List.of(have("ingredient", first, much), have("ingredient", other, more)));
+      assertThat(batch.limitedBy()).isEqualTo(first);
+      assertThat(batch.factor()).isEqualTo(1, within(EXACT));
+    }
   }
 
   @Test
