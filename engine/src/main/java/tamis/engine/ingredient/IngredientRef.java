@@ -17,7 +17,7 @@ public record IngredientRef(String name) implements Reference {
   private static final char LAST_ACCENT = '\u036f';
 
   public IngredientRef {
-    if (name.isBlank() || name.length() > LONGEST) {
+    if (name.length() > LONGEST || folded(name).isEmpty()) {
       throw Refusal.of(
           FaultCode.UNKNOWN_INGREDIENT,
           "an ingredient is named by 1 to " + LONGEST + " characters");
