@@ -16,6 +16,7 @@ public enum Setting {
   LOG("on", "Whether each request is told on stderr: on or off"),
   ORIGINS("", "Origins whose pages may call, with commas between; * for all"),
   BODY_BYTES(1_048_576, 1, 1 << 30, "Bytes of a body that are read"),
+  LINE_BYTES(1_048_576, 1, 1 << 30, "Bytes of a line of a stream that are read"),
   QUERY_BYTES(8_192, 1, 1 << 20, "Bytes of a query that are read"),
   NESTING(32, 1, 1_000, "How deep JSON may nest"),
   DIGITS(40, 1, 1_000, "Digits that a number may be written with"),

@@ -45,6 +45,7 @@ final class Settings {
         isOn(Setting.LOG),
         origins(),
         number(Setting.BODY_BYTES),
+        number(Setting.LINE_BYTES),
         number(Setting.QUERY_BYTES),
         number(Setting.NESTING),
         limits(),

@@ -116,18 +116,22 @@ final class Bodies {
   }
 
   private static boolean isJson(String given) {
+    return isUtf8Of("application/(json|[a-z0-9.-]+\\+json)", given);
+  }
+
+  /** Whether a type is one of those that the pattern names, in UTF-8. */
+  static boolean isUtf8Of(String types, String given) {
     String[] parts = given.toLowerCase(Locale.ROOT).split(";", -1);
-    String type = parts[0].strip();
     for (int i = 1; i < parts.length; i++) {
       String parameter = parts[i].strip().replace("\"", "");
       if (parameter.startsWith("charset=") && !parameter.matches("charset=(utf-?8|us-ascii)")) {
         return false;
       }
     }
-    return type.equals(JSON) || type.matches("application/[a-z0-9.-]+\\+json");
+    return parts[0].strip().matches(types);
   }
 
-  private static Refusal otherType(String given, String allowed) {
+  static Refusal otherType(String given, String allowed) {
     return new Refusal(
         new Fault(
             FaultCode.WRONG_TYPE_OF_BODY,

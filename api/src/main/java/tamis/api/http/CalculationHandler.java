@@ -158,6 +158,13 @@ final class CalculationHandler {
   }
 
   private Calculation<?, ?> calculation(String name) {
+    return calculation(plugins, name);
+  }
+
+  /**
+   * @throws Refusal {@code unknown-calculation} if there is none of this name
+   */
+  static Calculation<?, ?> calculation(Plugins plugins, String name) {
     @Nullable Calculation<?, ?> calculation = plugins.calculation(name);
     if (calculation == null) {
       throw Refusal.of(
@@ -168,7 +175,7 @@ final class CalculationHandler {
   }
 
   /** Faults as a short text with status 200, for the cells of a spreadsheet, if that is wanted. */
-  private static Reply withTextErrors(@Nullable String query, Supplier<Reply> work) {
+  static Reply withTextErrors(@Nullable String query, Supplier<Reply> work) {
     try {
       return work.get();
     } catch (Refusal refusal) {

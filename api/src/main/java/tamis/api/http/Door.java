@@ -1,11 +1,13 @@
 package tamis.api.http;
 
 import io.javalin.http.Context;
+import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.util.concurrent.TimeoutException;
 import org.eclipse.jetty.http.BadMessageException;
 import org.eclipse.jetty.http.HttpHeader;
+import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
@@ -95,11 +97,25 @@ final class Door {
       fields.add(HttpHeader.ETAG, tag);
     }
     origins.admit(request, fields);
+    @Nullable Streaming streaming = reply.streaming();
+    if (streaming != null) {
+      stream(streaming, request, response);
+      return status;
+    }
     if (status != 204 && status != 304) {
       response.setContentLength(body.remaining());
     }
     write(response, body);
     return status;
+  }
+
+  private static void stream(Streaming streaming, HttpServletRequest request, Response response) {
+    try {
+      streaming.write(request.getInputStream(), response.getHttpOutput());
+    } catch (IOException gone) {
+      LOG.debug("the caller no longer reads", gone);
+      Request.getBaseRequest(request).getHttpChannel().getEndPoint().close();
+    }
   }
 
   private static void write(Response response, ByteBuffer body) {

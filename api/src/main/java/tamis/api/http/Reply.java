@@ -26,14 +26,26 @@ final class Reply {
   private final byte[] body;
   private final @Nullable String tag;
   private final HttpField varies;
+  private final @Nullable Streaming streaming;
 
   private Reply(
       int status, List<HttpField> fields, byte[] body, @Nullable String tag, HttpField varies) {
+    this(status, fields, body, tag, varies, null);
+  }
+
+  private Reply(
+      int status,
+      List<HttpField> fields,
+      byte[] body,
+      @Nullable String tag,
+      HttpField varies,
+      @Nullable Streaming streaming) {
     this.status = status;
     this.fields = List.copyOf(fields);
     this.body = body;
     this.tag = tag;
     this.varies = varies;
+    this.streaming = streaming;
   }
 
   static Reply of(int status, String type, byte[] body) {
@@ -43,6 +55,12 @@ final class Reply {
 
   static Reply json(byte[] body) {
     return of(200, JSON, body);
+  }
+
+  /** An answer that is written while it is worked out, of a length that nobody knows before. */
+  static Reply streamed(String type, Streaming streaming) {
+    var fields = List.of(field(HttpHeader.CONTENT_TYPE, type));
+    return new Reply(200, fields, NOTHING, null, BY_ORIGIN, streaming);
   }
 
   static Reply empty(int status) {
@@ -92,6 +110,11 @@ final class Reply {
   /** The body as it is; the server leaves it away for HEAD. */
   ByteBuffer body() {
     return ByteBuffer.wrap(body);
+  }
+
+  /** What writes the body, or null if it is there already. */
+  @Nullable Streaming streaming() {
+    return streaming;
   }
 
   int length() {

@@ -21,7 +21,7 @@ public final class Server implements AutoCloseable {
   private static final long MILLIS_TO_END = 5_000;
 
   /** A reader slower than this holds a thread for nothing. */
-  private static final int LEAST_BYTES_A_SECOND = 512;
+  static final int LEAST_BYTES_A_SECOND = 512;
 
   private final Javalin javalin;
   private final ServerSettings settings;
@@ -76,6 +76,7 @@ public final class Server implements AutoCloseable {
     var kitchens = new Kitchens(store, plugins, settings.limits());
     var bodies = new Bodies(settings);
     new CalculationHandler(plugins, kitchens, bodies, settings).register(routes);
+    new StreamHandler(plugins, kitchens, settings).register(routes);
     new FormulaHandler(store, kitchens, bodies, settings).register(routes);
     new IngredientHandler(store, kitchens, bodies, settings).register(routes);
     new TableHandler(plugins.tables(), settings).register(routes);

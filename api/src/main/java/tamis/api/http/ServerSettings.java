@@ -12,6 +12,7 @@ import tamis.engine.record.Limits;
  * @param log whether each request is told on stderr
  * @param origins origins whose pages may call; {@code *} for all
  * @param bodyBytes bytes of a body that are read
+ * @param lineBytes bytes of a line of a stream that are read
  * @param queryBytes bytes of a query that are read
  * @param nesting how deep JSON may nest
  * @param limits counts that are read and expanded
@@ -24,6 +25,7 @@ public record ServerSettings(
     boolean log,
     List<String> origins,
     int bodyBytes,
+    int lineBytes,
     int queryBytes,
     int nesting,
     Limits limits,
