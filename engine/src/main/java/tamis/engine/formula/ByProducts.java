@@ -19,22 +19,22 @@ final class ByProducts {
   /** Below this nothing is worth keeping; it only stands for rounding in the division. */
   private static final double NOTHING_GRAMS = 1e-6;
 
+  /** For each whole the grams of each of its parts. */
+  private static final Map<String, Map<String, Double>> PARTS = partsByWhole();
+
   private ByProducts() {}
 
   static List<ByProduct> of(List<BillRow> bill) {
     Map<String, Double> used = new HashMap<>();
     bill.forEach(row -> used.merge(row.ingredient().id(), row.grams().typical(), Double::sum));
     List<ByProduct> left = new ArrayList<>();
-    partsByWhole().forEach((whole, parts) -> left.addAll(left(whole, parts, used)));
+    PARTS.forEach((whole, parts) -> left.addAll(left(whole, parts, used)));
     return left;
   }
 
   private static List<ByProduct> left(
       String whole, Map<String, Double> gramsOfPart, Map<String, Double> used) {
-    double opened = 0;
-    for (Map.Entry<String, Double> part : gramsOfPart.entrySet()) {
-      opened = Math.max(opened, used.getOrDefault(part.getKey(), 0.0) / part.getValue());
-    }
+    double opened = opened(gramsOfPart, used);
     List<ByProduct> left = new ArrayList<>();
     for (Map.Entry<String, Double> part : gramsOfPart.entrySet()) {
       double grams = opened * part.getValue() - used.getOrDefault(part.getKey(), 0.0);
@@ -45,7 +45,21 @@ final class ByProducts {
     return left;
   }
 
-  /** For each whole the grams of each of its parts. */
+  /** How many of each whole are opened for the grams that are used of its parts. */
+  static Map<String, Double> opened(Map<String, Double> used) {
+    Map<String, Double> opened = new LinkedHashMap<>();
+    PARTS.forEach((whole, parts) -> opened.put(whole, opened(parts, used)));
+    return opened;
+  }
+
+  private static double opened(Map<String, Double> gramsOfPart, Map<String, Double> used) {
+    double opened = 0;
+    for (Map.Entry<String, Double> part : gramsOfPart.entrySet()) {
+      opened = Math.max(opened, used.getOrDefault(part.getKey(), 0.0) / part.getValue());
+    }
+    return opened;
+  }
+
   private static Map<String, Map<String, Double>> partsByWhole() {
     Map<String, Map<String, Double>> wholes = new LinkedHashMap<>();
     for (Row row : IngredientTables.BY_PRODUCTS.rows()) {

@@ -13,9 +13,11 @@ import tamis.engine.fault.Faults;
 import tamis.engine.fault.Refusal;
 import tamis.engine.ingredient.Ingredient;
 import tamis.engine.ingredient.IngredientRef;
+import tamis.engine.ingredient.PieceMass;
 import tamis.engine.ingredient.Weighing;
 import tamis.engine.note.Notes;
 import tamis.engine.quantity.Dimension;
+import tamis.engine.quantity.Measures;
 import tamis.engine.quantity.Quantity;
 
 /**
@@ -23,6 +25,8 @@ import tamis.engine.quantity.Quantity;
  * so its own ingredients are not asked for; what is not named is taken to be there.
  */
 final class StockSizing {
+  private static final String INGREDIENT = "ingredient ";
+
   private final Larder larder;
   private final Draft draft;
   private final Notes notes;
@@ -37,6 +41,7 @@ final class StockSizing {
     Map<String, Double> onHand = onHand(stock);
     Map<String, Double> needed = new HashMap<>();
     need(draft, 1, onHand, needed);
+    openWholes(onHand, needed);
     double factor = Double.POSITIVE_INFINITY;
     @Nullable String limitedBy = null;
     for (Map.Entry<String, Double> item : onHand.entrySet()) {
@@ -64,6 +69,30 @@ final class StockSizing {
     return new Sizing.Size(factor, limitedBy);
   }
 
+  /** Eggs on hand are opened for the yolks and whites that are not on hand themselves. */
+  private void openWholes(Map<String, Double> onHand, Map<String, Double> needed) {
+    Map<String, Double> used = new HashMap<>();
+    needed.forEach(
+        (key, grams) -> {
+          if (key.startsWith(INGREDIENT) && !onHand.containsKey(key)) {
+            used.put(key.substring(INGREDIENT.length()), grams);
+          }
+        });
+    ByProducts.opened(used)
+        .forEach(
+            (whole, count) -> {
+              if (count > 0 && onHand.containsKey(INGREDIENT + whole)) {
+                needed.merge(INGREDIENT + whole, count * gramsOfOne(whole), Double::sum);
+              }
+            });
+  }
+
+  private double gramsOfOne(String whole) {
+    Ingredient ingredient = larder.ingredient(new IngredientRef(whole));
+    Weighing weighing = new Weighing(Measures.US, "", "", new Notes());
+    return weighing.gramsPerUnit(PieceMass.EACH, ingredient, null).typical();
+  }
+
   /** Grams on hand by {@code ingredient id} or {@code formula id}. */
   private Map<String, Double> onHand(List<StockItem> stock) {
     Faults faults = new Faults();
@@ -79,7 +108,7 @@ final class StockSizing {
 
   private String key(StockItem item) {
     if (item.ingredient() != null) {
-      return "ingredient " + ingredient(item.ingredient()).id();
+      return INGREDIENT + ingredient(item.ingredient()).id();
     }
     FormulaRef part = Objects.requireNonNull(item.formula());
     @Nullable String id = part.object() == null ? part.id() : part.object().id();
@@ -126,7 +155,7 @@ final class StockSizing {
     for (Draft.DraftLine line : draft.lines()) {
       double grams = line.grams().typical() * factor;
       if (line.ingredient() != null) {
-        needed.merge("ingredient " + line.ingredient().id(), grams, Double::sum);
+        needed.merge(INGREDIENT + line.ingredient().id(), grams, Double::sum);
       } else if (line.part() != null) {
         String key = "formula " + line.part().formula().id();
         if (onHand.containsKey(key)) {

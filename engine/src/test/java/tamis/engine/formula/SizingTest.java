@@ -295,6 +295,22 @@ class SizingTest {
   }
 
   @Test
+  void eggs_on_hand_are_opened_for_yolks_and_whites() {
+    Bench bench =
+        Bench.with(
+            Card.of("cream", "51 g egg-yolk", "50 g egg", "66 g >foam"),
+            Card.of("foam", "66 g egg-white"));
+    Batch batch = bench.batch("cream", "stock", List.of(have("ingredient", "egg", "12 each")));
+    assertThat(batch.factor()).as("three opened and one whole").isEqualTo(3, within(EXACT));
+    assertThat(batch.limitedBy()).isEqualTo("egg");
+    Object both =
+        List.of(have("ingredient", "egg", "12 each"), have("ingredient", "egg-yolk", "510 g"));
+    assertThat(bench.batch("cream", "stock", both).factor())
+        .as("yolks are on hand, so two are opened and one is whole")
+        .isEqualTo(4, within(EXACT));
+  }
+
+  @Test
   void of_two_that_are_used_up_together_the_first_is_named() {
     for (String first : List.of("egg", "milk-whole")) {
       String other = first.equals("egg") ? "milk-whole" : "egg";
