@@ -8,6 +8,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import tamis.api.command.Backups;
+import tamis.api.command.Export;
+import tamis.api.command.Import;
+import tamis.api.command.Restore;
 import tamis.api.command.Serve;
 import tamis.api.command.VersionLines;
 import tamis.api.command.WrongUse;
@@ -29,6 +33,10 @@ public final class Main implements Runnable {
   static CommandLine commandLine(Map<String, String> environment) {
     return new CommandLine(new Main())
         .addSubcommand(new Serve(environment))
+        .addSubcommand(new Backups(environment))
+        .addSubcommand(new Restore(environment))
+        .addSubcommand(new Export(environment))
+        .addSubcommand(new Import(environment))
         .setParameterExceptionHandler(
             (wrongUse, arguments) -> oneLine(wrongUse.getCommandLine(), wrongUse))
         .setExecutionExceptionHandler(

@@ -34,7 +34,9 @@ class MainTest {
   @Test
   void help_names_the_commands_that_exist() {
     assertThat(run(Map.of(), "--help")).isZero();
-    assertThat(out.toString()).contains("serve").doesNotContain("backup");
+    assertThat(out.toString())
+        .contains("serve", "backup", "restore", "export", "import")
+        .doesNotContain("keys");
   }
 
   @ParameterizedTest(name = "{0}")

@@ -39,6 +39,11 @@ final class Counters {
     this.nextLook = System.nanoTime() + NANOS_BETWEEN_LOOKS;
   }
 
+  /** Counts from what is there, be it less than what was known. */
+  synchronized void begin() {
+    known = database.read(At::read);
+  }
+
   At now() {
     if (shared && System.nanoTime() - nextLook > 0) {
       look();

@@ -31,4 +31,8 @@ final class DocumentCache {
   void put(int number, Document document) {
     cache.put(new Place(document.kind(), document.id(), number), document);
   }
+
+  void clear() {
+    cache.invalidateAll();
+  }
 }

@@ -2,6 +2,7 @@ package tamis.api.store;
 
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.TreeSet;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
@@ -14,30 +15,45 @@ final class Schema {
 
   private static final String MIGRATIONS = "classpath:tamis/api/store";
 
+  /** Flyway's own; it is there first, and alone if the program ended just then. */
+  private static final String HISTORY = "flyway_schema_history";
+
+  private static final String[] TABLES = {"TABLE"};
+  private static final String NOT_OURS =
+      "the database holds tables that are not Tamis' own: name another one";
+
   private Schema() {}
 
   /**
    * The version of what is there.
    *
    * @throws SQLException if it cannot be read
+   * @throws UnusableStore if it is not ours, or a newer program wrote it
    */
   static int version(Connection connection) throws SQLException {
+    var names = new TreeSet<String>();
     try (var tables =
-        connection.getMetaData().getTables(null, connection.getSchema(), "store", null)) {
-      if (!tables.next()) {
-        return NONE;
+        connection.getMetaData().getTables(null, connection.getSchema(), "%", TABLES)) {
+      while (tables.next()) {
+        names.add(tables.getString("TABLE_NAME"));
       }
+    }
+    names.remove(HISTORY);
+    if (names.isEmpty()) {
+      return NONE;
+    }
+    if (!names.contains("store")) {
+      throw new UnusableStore(NOT_OURS);
     }
     try (var statement = connection.createStatement();
         var row = statement.executeQuery("SELECT schema_version FROM store")) {
-      return row.next() ? row.getInt(1) : NONE;
+      int version = row.next() ? row.getInt(1) : NONE;
+      refuseNewer(version);
+      return version;
     }
   }
 
-  /**
-   * @throws UnusableStore if a newer program wrote it
-   */
-  static void refuseNewer(int version) {
+  private static void refuseNewer(int version) {
     int known = Versions.ofThisBuild().store();
     if (version > known) {
       throw new UnusableStore(
@@ -63,8 +79,7 @@ final class Schema {
           .migrate();
     } catch (FlywayException failed) {
       throw new UnusableStore(
-          "the tables cannot be made or brought up to date: the database is not Tamis' own,"
-              + " or its user may not make tables",
+          "the tables cannot be made or brought up to date: may this user make tables here?",
           failed);
     }
   }

@@ -227,6 +227,13 @@ public final class SqlStore implements Store {
     }
   }
 
+  /** All is other than it was; what was known of it is forgotten. */
+  void loaded() {
+    cache.clear();
+    counters.begin();
+    shelf = new StoreShelf(this, -1, -1);
+  }
+
   @Override
   public StoreShelf shelf() {
     var at = counters.now();

@@ -82,6 +82,12 @@ final class SqlWrites {
   }
 
   static void observation(Handle handle, String trial, int number, Observed observed) {
+    byte[] json = ResultJson.bytes(observed.observation());
+    observation(handle, trial, number, observed, new String(json, StandardCharsets.UTF_8));
+  }
+
+  static void observation(
+      Handle handle, String trial, int number, Observed observed, @Nullable String json) {
     handle.execute(
         OBSERVATION,
         trial,
@@ -90,6 +96,6 @@ final class SqlWrites {
         observed.revision(),
         observed.written().toString(),
         observed.author(),
-        new String(ResultJson.bytes(observed.observation()), StandardCharsets.UTF_8));
+        json);
   }
 }

@@ -29,7 +29,7 @@ final class SqliteFile {
    */
   static Database open(Path file) {
     int version = Files.exists(file) ? check(file) : Schema.NONE;
-    var source = new DurableSource(config(), file);
+    var source = new DurableSource(config(TransactionMode.IMMEDIATE), file);
     try {
       Schema.bringUpToDate(Dialect.SQLITE, version, source);
       return new Database(
@@ -48,7 +48,6 @@ final class SqliteFile {
     config.setBusyTimeout(MILLIS_TO_WAIT);
     try (Connection connection = config.createConnection("jdbc:sqlite:" + file)) {
       int version = Schema.version(connection);
-      Schema.refuseNewer(version);
       if (Files.size(file) <= LARGEST_LOOKED_THROUGH) {
         refuseDamaged(connection, file);
       }
@@ -73,12 +72,13 @@ final class SqliteFile {
         failed);
   }
 
-  private static SQLiteConfig config() {
+  /** A write takes its lock at its start, not midway, where it could only fail. */
+  private static SQLiteConfig config(TransactionMode mode) {
     var config = new SQLiteConfig();
     config.setJournalMode(JournalMode.WAL);
     config.setSynchronous(SynchronousMode.FULL);
     config.setBusyTimeout(MILLIS_TO_WAIT);
-    config.setTransactionMode(TransactionMode.IMMEDIATE); // a write waits at its start, not midway
+    config.setTransactionMode(mode);
     return config;
   }
 

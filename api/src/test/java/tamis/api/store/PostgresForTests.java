@@ -3,6 +3,8 @@ package tamis.api.store;
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -10,6 +12,9 @@ import java.util.concurrent.atomic.AtomicInteger;
 /** A real server, started once a test run; each test gets a schema of its own. */
 final class PostgresForTests {
   static final String USER = "postgres";
+
+  /** A user who must give a password. */
+  static final String LOCKED_USER = "guarded";
 
   private static final AtomicInteger SCHEMAS = new AtomicInteger();
 
@@ -21,11 +26,20 @@ final class PostgresForTests {
     private static EmbeddedPostgres start() {
       try {
         // The library's own settings are for speed; a store is tested with what makes it durable.
-        return EmbeddedPostgres.builder()
-            .setServerConfig("fsync", "on")
-            .setServerConfig("full_page_writes", "on")
-            .setServerConfig("synchronous_commit", "on")
-            .start();
+        Path data = Files.createTempDirectory("tamis-postgres");
+        EmbeddedPostgres server =
+            EmbeddedPostgres.builder()
+                .setDataDirectory(data)
+                .setServerConfig("fsync", "on")
+                .setServerConfig("full_page_writes", "on")
+                .setServerConfig("synchronous_commit", "on")
+                .start();
+        Path access = data.resolve("pg_hba.conf");
+        String guarded = "host all " + LOCKED_USER + " 127.0.0.1/32 scram-sha-256\n";
+        Files.writeString(access, guarded + Files.readString(access));
+        execute(server.getPort(), "CREATE ROLE " + LOCKED_USER + " LOGIN PASSWORD 'right'");
+        execute(server.getPort(), "SELECT pg_reload_conf()");
+        return server;
       } catch (IOException failed) {
         throw new UncheckedIOException(failed);
       }
@@ -44,11 +58,19 @@ final class PostgresForTests {
   }
 
   static String url() {
-    return "jdbc:postgresql://127.0.0.1:" + port() + "/postgres";
+    return url(port());
+  }
+
+  private static String url(int port) {
+    return "jdbc:postgresql://127.0.0.1:" + port + "/postgres";
   }
 
   static void execute(String sql) {
-    try (var connection = DriverManager.getConnection(url(), USER, "");
+    execute(port(), sql);
+  }
+
+  private static void execute(int port, String sql) {
+    try (var connection = DriverManager.getConnection(url(port), USER, "");
         var statement = connection.createStatement()) {
       statement.execute(sql);
     } catch (SQLException failed) {
