@@ -20,9 +20,11 @@ public enum Dimension {
   RATIO("");
 
   private final String canonical;
+  private final String text;
 
   Dimension(String canonical) {
     this.canonical = canonical;
+    this.text = name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
   /** The unit in which amounts of this dimension are kept. */
@@ -32,6 +34,6 @@ public enum Dimension {
 
   @Override
   public String toString() {
-    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return text;
   }
 }
