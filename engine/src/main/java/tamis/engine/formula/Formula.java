@@ -45,7 +45,7 @@ public record Formula(
 
   public Formula {
     Faults faults = new Faults();
-    if (id != null && !id.matches(Ingredient.ID_FORM)) {
+    if (id != null && !Ingredient.isId(id)) {
       faults.add(FaultCode.NOT_ALLOWED, "/id", "an id is lower-case words with hyphens, was " + id);
     }
     Set<String> ids = stageIds(stages, faults);
@@ -70,7 +70,7 @@ public record Formula(
     Set<String> ids = new HashSet<>();
     for (int i = 0; i < stages.size(); i++) {
       String stage = stages.get(i).id();
-      if (!stage.matches(Ingredient.ID_FORM)) {
+      if (!Ingredient.isId(stage)) {
         faults.add(
             FaultCode.NOT_ALLOWED,
             "/stages/" + i + "/id",

@@ -1,9 +1,11 @@
 package tamis.engine.formula;
 
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.fault.Fault;
 import tamis.engine.fault.FaultCode;
 import tamis.engine.fault.Refusal;
+import tamis.engine.ingredient.Ingredient;
 import tamis.engine.record.Reference;
 import tamis.engine.record.TextOrObject;
 
@@ -18,9 +20,14 @@ import tamis.engine.record.TextOrObject;
 public record FormulaRef(@Nullable String id, @Nullable Integer revision, @Nullable Formula object)
     implements TextOrObject<Formula>, Reference {
 
+  private static final Pattern REVISION = Pattern.compile("[1-9][0-9]{0,8}");
+
   public static FormulaRef parse(String text) {
     String given = text.strip();
-    if (!given.matches("[a-z0-9]+(-[a-z0-9]+)*(@[1-9][0-9]{0,8})?")) {
+    int at = given.indexOf('@');
+    String id = at < 0 ? given : given.substring(0, at);
+    String revision = at < 0 ? "1" : given.substring(at + 1);
+    if (!Ingredient.isId(id) || !REVISION.matcher(revision).matches()) {
       throw new Refusal(
           new Fault(
               FaultCode.UNKNOWN_FORMULA,
@@ -29,10 +36,7 @@ public record FormulaRef(@Nullable String id, @Nullable Integer revision, @Nulla
               "an id such as brioche or brioche@3",
               "`" + given + "` is no id of a formula; an id is lower-case words with hyphens"));
     }
-    int at = given.indexOf('@');
-    return at < 0
-        ? new FormulaRef(given, null, null)
-        : new FormulaRef(given.substring(0, at), Integer.valueOf(given.substring(at + 1)), null);
+    return new FormulaRef(id, at < 0 ? null : Integer.valueOf(revision), null);
   }
 
   public static FormulaRef of(Formula document) {

@@ -1,5 +1,6 @@
 package tamis.engine.record;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -7,34 +8,67 @@ import tamis.engine.fault.Fault;
 import tamis.engine.fault.FaultCode;
 import tamis.engine.fault.Faults;
 
-/** Checks that exactly one of several alternatives is given. */
-final class Alternatives {
-  private Alternatives() {}
+/**
+ * Checks that exactly one of several alternatives is given.
+ *
+ * @param rule as it is written
+ * @param groups the names of each alternative
+ */
+record Alternatives(ExactlyOne rule, List<List<String>> groups) {
 
-  static void check(ExactlyOne rule, Map<?, ?> given, String at, Faults faults) {
-    List<String> found = Arrays.stream(rule.value()).filter(group -> begun(group, given)).toList();
-    String allowed = "exactly one of " + String.join(", ", rule.value());
-    if (found.size() != 1) {
-      String was = found.isEmpty() ? "none" : String.join(" and ", found);
-      faults.add(
-          new Fault(
-              FaultCode.EXACTLY_ONE, at, was, allowed, "needs " + allowed + ", was given " + was));
+  static Alternatives of(ExactlyOne rule) {
+    return new Alternatives(
+        rule, Arrays.stream(rule.value()).map(group -> List.of(group.split("\\+"))).toList());
+  }
+
+  void check(Map<?, ?> given, String at, Faults faults) {
+    int found = -1;
+    for (int i = 0; i < groups.size(); i++) {
+      if (isBegun(groups.get(i), given)) {
+        if (found >= 0) {
+          faults.add(notOne(given, at));
+          return;
+        }
+        found = i;
+      }
+    }
+    if (found < 0) {
+      faults.add(notOne(given, at));
       return;
     }
-    for (String name : found.get(0).split("\\+")) {
+    for (String name : groups.get(found)) {
       if (!given.containsKey(name)) {
+        String group = rule.value()[found];
         faults.add(
             new Fault(
                 FaultCode.MISSING,
                 at + "/" + name,
                 null,
-                found.get(0),
-                "`" + name + "` is missing: " + found.get(0) + " belong together"));
+                group,
+                "`" + name + "` is missing: " + group + " belong together"));
       }
     }
   }
 
-  private static boolean begun(String group, Map<?, ?> given) {
-    return Arrays.stream(group.split("\\+")).anyMatch(given::containsKey);
+  private Fault notOne(Map<?, ?> given, String at) {
+    List<String> found = new ArrayList<>();
+    for (int i = 0; i < groups.size(); i++) {
+      if (isBegun(groups.get(i), given)) {
+        found.add(rule.value()[i]);
+      }
+    }
+    String allowed = "exactly one of " + String.join(", ", rule.value());
+    String was = found.isEmpty() ? "none" : String.join(" and ", found);
+    return new Fault(
+        FaultCode.EXACTLY_ONE, at, was, allowed, "needs " + allowed + ", was given " + was);
+  }
+
+  private static boolean isBegun(List<String> group, Map<?, ?> given) {
+    for (String name : group) {
+      if (given.containsKey(name)) {
+        return true;
+      }
+    }
+    return false;
   }
 }

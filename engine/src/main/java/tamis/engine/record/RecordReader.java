@@ -40,7 +40,8 @@ public record RecordReader(
 
   /** Escapes a name for use in a JSON Pointer. */
   public static String escaped(String name) {
-    return name.replace("~", "~0").replace("/", "~1");
+    boolean plain = name.indexOf('~') < 0 && name.indexOf('/') < 0;
+    return plain ? name : name.replace("~", "~0").replace("/", "~1");
   }
 
   /** One reading with the faults gathered so far. A null value means that faults were found. */
@@ -104,27 +105,22 @@ public record RecordReader(
 
     private @Nullable Object object(Shape shape, Map<?, ?> given, String at) {
       int before = faults.size();
-      for (Object name : given.keySet()) {
-        if (shape.component(String.valueOf(name)) == null) {
-          unknown(String.valueOf(name), shape, at);
-        }
-      }
+      unknown(shape, given, at);
       @Nullable Object[] values = new @Nullable Object[shape.components().size()];
       int index = 0;
       for (Component component : shape.components().values()) {
         values[index++] = component(component, given, at);
       }
-      for (ExactlyOne rule : shape.rules()) {
-        Alternatives.check(rule, given, at, faults);
+      for (Alternatives alternatives : shape.alternatives()) {
+        alternatives.check(given, at, faults);
       }
       return faults.size() > before ? null : faults.gather(at, () -> shape.make(values));
     }
 
     private @Nullable Object component(Component component, Map<?, ?> given, String at) {
       String name = component.name();
-      boolean isGiven = given.containsKey(name);
       @Nullable Object tree = given.get(name);
-      if (!isGiven || (tree == null && component.described().nullAllowed())) {
+      if (tree == null && (component.described().nullAllowed() || !given.containsKey(name))) {
         if (component.required()) {
           String form = Words.of(component.form());
           fault(
@@ -225,6 +221,15 @@ public record RecordReader(
                 + " are read");
       }
       return value;
+    }
+
+    private void unknown(Shape shape, Map<?, ?> given, String at) {
+      for (Object key : given.keySet()) {
+        String name = String.valueOf(key);
+        if (shape.component(name) == null) {
+          unknown(name, shape, at);
+        }
+      }
     }
 
     private void unknown(String name, Shape shape, String at) {

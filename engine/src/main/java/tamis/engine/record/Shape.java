@@ -27,7 +27,7 @@ public final class Shape {
 
   private final Class<? extends Record> type;
   private final Map<String, Component> components;
-  private final List<ExactlyOne> rules;
+  private final List<Alternatives> alternatives;
   private final MethodHandle constructor;
 
   private Shape(Class<? extends Record> type) {
@@ -39,7 +39,8 @@ public final class Shape {
       found.put(component.name(), component);
     }
     this.components = Collections.unmodifiableMap(found);
-    this.rules = List.of(type.getAnnotationsByType(ExactlyOne.class));
+    this.alternatives =
+        Arrays.stream(type.getAnnotationsByType(ExactlyOne.class)).map(Alternatives::of).toList();
     this.constructor = canonical(type, parts);
   }
 
@@ -61,7 +62,11 @@ public final class Shape {
 
   /** The rules by which exactly one of several is given. */
   public List<ExactlyOne> rules() {
-    return rules;
+    return alternatives.stream().map(Alternatives::rule).toList();
+  }
+
+  List<Alternatives> alternatives() {
+    return alternatives;
   }
 
   /**

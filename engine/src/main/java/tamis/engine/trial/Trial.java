@@ -49,7 +49,7 @@ public record Trial(
 
   public Trial {
     Faults faults = new Faults();
-    if (!id.matches(Ingredient.ID_FORM)) {
+    if (!Ingredient.isId(id)) {
       faults.add(FaultCode.NOT_ALLOWED, "/id", "an id is lower-case words with hyphens, was " + id);
     }
     if (formula.id() == null) {

@@ -262,6 +262,19 @@ class RecordReaderTest {
   }
 
   @Test
+  void a_reference_as_long_as_a_body_is_refused_like_a_short_one() {
+    String endless = "a-".repeat(500_000) + "a";
+
+    assertThat(only("formula", endless + "-").code()).isEqualTo(FaultCode.UNKNOWN_FORMULA);
+    assertThat(only("formula", "brioche@0").code()).isEqualTo(FaultCode.UNKNOWN_FORMULA);
+    assertThat(only("formula", "brioche@").code()).isEqualTo(FaultCode.UNKNOWN_FORMULA);
+    assertThat(read("formula", endless).formula().id()).isEqualTo(endless);
+    for (String id : List.of("", "-a", "a-", "a--b", "A", "a b", "ä")) {
+      assertThat(only("formula", id).code()).as(id).isEqualTo(FaultCode.UNKNOWN_FORMULA);
+    }
+  }
+
+  @Test
   void null_is_read_as_left_out_only_where_documents_write_it() {
     assertThat(read("pieceMass", null).pieceMass()).isNull();
     assertThat(only("note", null).code()).isEqualTo(FaultCode.NULL);
