@@ -61,7 +61,7 @@ public final class StoreShelf implements Shelf {
 
   @Override
   public @Nullable Ingredient ingredient(String id) {
-    boolean isId = id.matches(Ingredient.ID_FORM); // most names are none, and need no look-up
+    boolean isId = Ingredient.isId(id); // most names are none, and need no look-up
     return isId && record(now(Kind.INGREDIENT, id)) instanceof Ingredient ingredient
         ? ingredient
         : null;
