@@ -1,26 +1,14 @@
 package tamis.api.representation;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The description of the whole API as OpenAPI 3.0.3. Fixed paths come from the annotations of the
  * handlers, calculations and all schemas from the described records themselves.
  */
 public final class OpenApi {
-  /** Where the annotation processor leaves what it read from the handlers. */
-  private static final String ANNOTATED = "/openapi-plugin/openapi-default.json";
-
-  private static final JsonLimits OUR_OWN = new JsonLimits(100, 40);
-  private static final Set<String> VERBS = Set.of("get", "post", "put", "delete", "patch");
-
   private OpenApi() {}
 
   /**
@@ -30,7 +18,7 @@ public final class OpenApi {
    */
   public static byte[] bytes(
       List<Offered> offered, List<Class<? extends Record>> documents, String version) {
-    return ResultJson.bytes(document(annotated(), offered, documents, version));
+    return ResultJson.bytes(document(FixedPaths.annotated(), offered, documents, version));
   }
 
   static Map<String, Object> document(
@@ -41,8 +29,7 @@ public final class OpenApi {
     Schemas schemas = new Schemas();
     documents.forEach(schemas::document);
     Map<String, Object> responses = Responses.problems(schemas);
-    Map<String, Object> paths = new LinkedHashMap<>(Tree.in(annotated, "paths"));
-    paths.values().forEach(OpenApi::completed);
+    Map<String, Object> paths = FixedPaths.of(annotated);
     offered.forEach(one -> new CalculationPaths(one, schemas).addTo(paths));
     return Tree.of(
         "openapi",
@@ -79,23 +66,6 @@ public final class OpenApi {
         Tree.of("name", "Apache-2.0", "url", "https://www.apache.org/licenses/LICENSE-2.0.txt"));
   }
 
-  /**
-   * Each operation of a fixed path tells the problems, and no security scheme that is not there.
-   */
-  @SuppressWarnings("unchecked") // objects of a tree have names of text
-  private static void completed(Object path) {
-    Map<String, Object> operations = (Map<String, Object>) path;
-    operations.keySet().retainAll(VERBS);
-    operations.forEach(
-        (verb, operation) -> {
-          Map<String, Object> told = (Map<String, Object>) operation;
-          told.remove("security");
-          told.putIfAbsent("description", told.getOrDefault("summary", verb));
-          Responses.addProblems(
-              Tree.in(told, "responses"), verb.equals("post") || verb.equals("put"));
-        });
-  }
-
   @SuppressWarnings("unchecked") // objects of a tree have names of text
   private static List<Object> tags(Map<String, Object> paths, List<Offered> offered) {
     Map<String, Object> tags = new TreeMap<>();
@@ -113,18 +83,5 @@ public final class OpenApi {
       tags.put(name, Tree.of("name", name, "description", "Calculations of the plugin " + name));
     }
     return List.copyOf(tags.values());
-  }
-
-  @SuppressWarnings("unchecked") // objects of a tree have names of text
-  private static Map<String, Object> annotated() {
-    try (@Nullable InputStream file = OpenApi.class.getResourceAsStream(ANNOTATED)) {
-      if (file == null) {
-        return new LinkedHashMap<>();
-      }
-      @Nullable Object tree = StrictJson.tree(file.readAllBytes(), OUR_OWN);
-      return tree == null ? new LinkedHashMap<>() : (Map<String, Object>) tree;
-    } catch (IOException unreadable) {
-      throw new UncheckedIOException(unreadable);
-    }
   }
 }

@@ -69,7 +69,10 @@ class OpenApiTest {
           "parameters":[],
           "get":{"tags":["formulas"],"summary":"Reads a formula","operationId":"getFormula",
             "security":[],
-            "parameters":[{"name":"id","in":"path","required":true,"schema":{"type":"string"}}],
+            "deprecated":false,
+            "parameters":[{"name":"id","in":"path","required":true,"schema":{"type":"string"}},
+              {"name":"limit","in":"query","allowEmptyValue":false,
+               "schema":{"type":"integer","example":"100"}}],
             "responses":{"200":{"description":"OK","content":{"application/json":{
               "schema":{"$ref":"#/components/schemas/Formula"}}}}}}}},
          "components":{"schemas":{"Formula":{"type":"object"}}}}
@@ -265,11 +268,23 @@ class OpenApiTest {
   }
 
   @Test
-  void the_real_document_is_made_too() {
-    byte[] bytes = OpenApi.bytes(OFFERED, List.of(Formula.class), "1");
+  void examples_of_annotated_numbers_are_numbers() {
+    Parameter limit = parsed().getPaths().get("/v1/formulas/{id}").getGet().getParameters().get(1);
 
-    assertThat(
-            new OpenAPIV3Parser().readContents(new String(bytes, UTF_8), null, null).getMessages())
-        .isEmpty();
+    assertThat(limit.getSchema().getExample()).isEqualTo(100);
+    assertThat(json()).doesNotContain("allowEmptyValue", "\"deprecated\"");
+  }
+
+  @Test
+  void what_the_annotation_processor_left_is_part_of_the_served_document() {
+    Map<?, ?> document =
+        (Map<?, ?>)
+            StrictJson.tree(OpenApi.bytes(OFFERED, List.of(), "1"), new JsonLimits(100, 40));
+    Map<?, ?> paths = (Map<?, ?>) document.get("paths");
+
+    for (String path : FixedPaths.of(FixedPaths.annotated()).keySet()) {
+      assertThat(paths.containsKey(path)).as(path).isTrue();
+    }
+    assertThat(paths.containsKey("/v1/calculations/weighing")).isTrue();
   }
 }
