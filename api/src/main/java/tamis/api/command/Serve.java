@@ -55,11 +55,14 @@ public final class Serve implements Callable<Integer> {
     var told = settings.server();
     try (var plugins = plugins(settings);
         var held = HeldStore.open(settings);
-        var server = open(told, held.store(), plugins)) {
+        var server = open(told, filled(settings, held.store(), plugins), plugins)) {
       Runtime.getRuntime().addShutdownHook(new Thread(server::close, "stop"));
       var out = spec.commandLine().getOut();
       out.println("Tamis is serving at " + server.address());
       out.flush();
+      if (settings.isDemo()) {
+        Demo.show(server.address(), spec.commandLine().getErr());
+      }
       server.join();
     }
     return 0;
@@ -75,6 +78,13 @@ public final class Serve implements Callable<Integer> {
     } catch (ClashingPlugins clash) {
       throw new WrongUse(String.valueOf(clash.getMessage()));
     }
+  }
+
+  private static Store filled(Settings settings, Store store, Plugins plugins) {
+    if (settings.isDemo()) {
+      new Demo(store, plugins).load();
+    }
+    return store;
   }
 
   private static Server open(ServerSettings settings, Store store, Plugins plugins) {

@@ -1,6 +1,10 @@
 package tamis.api.http;
 
 import io.javalin.http.Context;
+import io.javalin.openapi.HttpMethod;
+import io.javalin.openapi.OpenApi;
+import io.javalin.openapi.OpenApiContent;
+import io.javalin.openapi.OpenApiResponse;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.function.Supplier;
@@ -49,9 +53,21 @@ final class CalculationHandler {
     routes.get("/v1/calculations", this::list);
   }
 
+  @OpenApi(
+      path = "/v1/calculations",
+      methods = HttpMethod.GET,
+      tags = "calculations",
+      operationId = "listCalculations",
+      summary = "Lists calculations",
+      description = "Name, title, plugin, schemas of input and result, examples.",
+      responses =
+          @OpenApiResponse(
+              status = "200",
+              description = "OK",
+              content = @OpenApiContent(mimeType = "application/json", type = "object")))
   Reply list(Context call) {
     QueryInput.plain(call.queryString(), longestQuery);
-    return Reply.json(Catalogue.bytes(plugins.offered()));
+    return Reply.json(Catalogue.bytes(plugins.offered(), plugins.switchedOff()));
   }
 
   Reply get(Context call) {

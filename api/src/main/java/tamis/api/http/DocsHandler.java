@@ -1,6 +1,10 @@
 package tamis.api.http;
 
 import io.javalin.http.Context;
+import io.javalin.openapi.HttpMethod;
+import io.javalin.openapi.OpenApi;
+import io.javalin.openapi.OpenApiContent;
+import io.javalin.openapi.OpenApiResponse;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
@@ -8,7 +12,6 @@ import java.util.Properties;
 import org.eclipse.jetty.http.HttpField;
 import org.jspecify.annotations.Nullable;
 import tamis.api.plugin.Plugins;
-import tamis.api.representation.OpenApi;
 import tamis.api.representation.Problem;
 import tamis.api.version.Versions;
 import tamis.engine.formula.Formula;
@@ -25,6 +28,7 @@ final class DocsHandler {
           RevisionPage.class,
           TableList.class,
           TablePage.class,
+          Liveness.class,
           Readiness.class,
           Problem.class);
 
@@ -48,7 +52,7 @@ final class DocsHandler {
 
   void register(Routes routes) {
     routes.get("/openapi.json", this::description);
-    routes.get("/docs", call -> page());
+    routes.get("/docs", this::page);
     routes.get("/docs/start.js", call -> file("text/javascript; charset=utf-8", OWN + "start.js"));
     routes.get(
         "/docs/swagger-ui.css",
@@ -59,16 +63,43 @@ final class DocsHandler {
   }
 
   /** Plugins do not change while the program runs, so it is written once. */
+  @OpenApi(
+      path = "/openapi.json",
+      methods = HttpMethod.GET,
+      tags = "docs",
+      operationId = "getDescription",
+      summary = "This description",
+      description = "OpenAPI 3.0.3, calculations of plugins among the rest.",
+      responses =
+          @OpenApiResponse(
+              status = "200",
+              description = "OK",
+              content = @OpenApiContent(mimeType = "application/json", type = "object")))
   Reply description(Context call) {
     var known = description;
     if (known == null) {
-      known = Reply.json(OpenApi.bytes(plugins.offered(), DOCUMENTS, versions.program()));
+      known =
+          Reply.json(
+              tamis.api.representation.OpenApi.bytes(
+                  plugins.offered(), DOCUMENTS, versions.program()));
       description = known;
     }
     return known;
   }
 
-  private static Reply page() throws IOException {
+  @OpenApi(
+      path = "/docs",
+      methods = HttpMethod.GET,
+      tags = "docs",
+      operationId = "getDocs",
+      summary = "This description as a page",
+      description = "Requests can be tried there; it needs no other address.",
+      responses =
+          @OpenApiResponse(
+              status = "200",
+              description = "OK",
+              content = @OpenApiContent(from = String.class, mimeType = "text/html")))
+  Reply page(Context call) throws IOException {
     return file("text/html; charset=utf-8", OWN + "index.html").with(POLICY);
   }
 

@@ -6,7 +6,7 @@ import tamis.engine.fault.FaultCode;
 import tamis.engine.fault.Refusal;
 
 /** Why a document of a kind cannot be had or changed. */
-record DocumentFaults(DocumentKind<?> kind, Store store) {
+record DocumentFaults(DocumentKind kind, Store store) {
 
   Refusal absent(String id) {
     boolean wasThere = !store.revisions(kind.kind(), id).isEmpty();

@@ -1,32 +1,20 @@
 package tamis.api.http;
 
-import java.util.function.BiConsumer;
-import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import tamis.api.store.Document;
 import tamis.api.store.Kind;
 import tamis.api.store.Store;
 import tamis.api.store.Stored;
-import tamis.engine.kitchen.Pantry;
 
 /**
  * What sets one kind of document apart from another.
  *
  * @param kind in the store
  * @param path of the list
- * @param type that is read and written
- * @param document makes what is kept of what was read
- * @param check refuses what could be read but not be used
  * @param builtIn documents that come with the engine; a shop's own stands before one of its id
  */
-record DocumentKind<T extends Record>(
-    Kind kind,
-    String path,
-    Class<T> type,
-    Function<T, Document> document,
-    BiConsumer<Pantry, T> check,
-    Supplier<Store> builtIn) {
+record DocumentKind(Kind kind, String path, Supplier<Store> builtIn) {
 
   String pathOf(String id) {
     return path + "/" + id;

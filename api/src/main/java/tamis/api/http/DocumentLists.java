@@ -10,13 +10,13 @@ import tamis.api.representation.ResultJson;
 import tamis.api.store.Store;
 
 /** Lists the documents of one kind, and the revisions of one document. */
-final class DocumentLists<T extends Record> {
-  private final DocumentKind<T> kind;
+final class DocumentLists {
+  private final DocumentKind kind;
   private final DocumentFaults faults;
   private final Store store;
   private final int longestQuery;
 
-  DocumentLists(DocumentKind<T> kind, Store store, ServerSettings settings) {
+  DocumentLists(DocumentKind kind, Store store, ServerSettings settings) {
     this.kind = kind;
     this.faults = new DocumentFaults(kind, store);
     this.store = store;

@@ -3,29 +3,25 @@ package tamis.api.http;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.Objects;
 import org.eclipse.jetty.http.HttpHeader;
 import org.jspecify.annotations.Nullable;
 import tamis.api.http.DocumentKind.Present;
 import tamis.api.representation.QueryInput;
 import tamis.api.store.Document;
+import tamis.api.store.DocumentReader;
 import tamis.api.store.Store;
 import tamis.api.store.Stored;
 import tamis.engine.fault.FaultCode;
-import tamis.engine.fault.Faults;
 import tamis.engine.fault.Refusal;
 import tamis.engine.record.Limits;
-import tamis.engine.record.RecordReader;
-import tamis.engine.record.Shape;
 
 /** Reads and changes the documents of one kind. */
-final class Documents<T extends Record> {
+final class Documents {
   /** Who writes, as long as nobody has to say who they are. */
   private static final String AUTHOR = "local";
 
-  private final DocumentKind<T> kind;
+  private final DocumentKind kind;
   private final DocumentFaults faults;
   private final Store store;
   private final Kitchens kitchens;
@@ -34,11 +30,7 @@ final class Documents<T extends Record> {
   private final int longestQuery;
 
   Documents(
-      DocumentKind<T> kind,
-      Store store,
-      Kitchens kitchens,
-      Bodies bodies,
-      ServerSettings settings) {
+      DocumentKind kind, Store store, Kitchens kitchens, Bodies bodies, ServerSettings settings) {
     this.kind = kind;
     this.faults = new DocumentFaults(kind, store);
     this.store = store;
@@ -50,7 +42,7 @@ final class Documents<T extends Record> {
 
   Reply create(Context call) throws IOException {
     takesNoQuery(call);
-    var document = read(bodies.read(call).tree(), null);
+    var document = read(call, null);
     if (kind.present(store, document.id()) != null) {
       throw faults.exists(document.id());
     }
@@ -72,7 +64,7 @@ final class Documents<T extends Record> {
     String id = call.pathParam("id");
     @Nullable Present before = kind.present(store, id);
     refuseUnseen(call, id, before);
-    var document = read(bodies.read(call).tree(), id);
+    var document = read(call, id);
     if (before != null && before.number() > 0) {
       return written(200, store.replace(document, before.number(), AUTHOR));
     }
@@ -132,44 +124,9 @@ final class Documents<T extends Record> {
     QueryInput.plain(call.queryString(), longestQuery);
   }
 
-  /** The document of a body; its id may be left out where the path says it. */
-  private Document read(@Nullable Object body, @Nullable String id) {
-    var gathered = new Faults();
-    var tree = body instanceof Map<?, ?> map ? withId(map, id, gathered) : body;
-    var kitchen = kitchens.now();
-    @Nullable T document =
-        gathered.gather(
-            "",
-            () -> {
-              T read = new RecordReader(kitchen, limits).read(kind.type(), tree);
-              kind.check().accept(kitchen, read);
-              return read;
-            });
-    gathered.refuseIfAny();
-    return kind.document().apply(Objects.requireNonNull(document));
-  }
-
-  private Object withId(Map<?, ?> map, @Nullable String id, Faults gathered) {
-    if (!map.containsKey("id")) {
-      if (id == null) {
-        var component = Shape.of(kind.type()).component("id");
-        if (component != null && !component.required()) {
-          gathered.add(FaultCode.MISSING, "/id", "`id` is missing: lower-case words with hyphens");
-        }
-        return map;
-      }
-      var whole = new LinkedHashMap<Object, @Nullable Object>();
-      whole.put("id", id);
-      whole.putAll(map);
-      return whole;
-    }
-    if (id != null && !id.equals(map.get("id"))) {
-      gathered.add(
-          FaultCode.INCONSISTENT,
-          "/id",
-          "the path says `" + id + "`, the document says `" + map.get("id") + "`");
-    }
-    return map;
+  private Document read(Context call, @Nullable String id) throws IOException {
+    var tree = bodies.read(call).tree();
+    return new DocumentReader(kitchens.now(), limits).read(kind.kind(), tree, id);
   }
 
   private Reply written(int status, Stored stored) {

@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
 import java.nio.ByteBuffer;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import org.eclipse.jetty.http.BadMessageException;
 import org.eclipse.jetty.http.HttpHeader;
@@ -106,6 +107,9 @@ final class Door {
       response.setContentLength(body.remaining());
     }
     write(response, body);
+    if (status == 408) {
+      closeSoon(request);
+    }
     return status;
   }
 
@@ -116,6 +120,15 @@ final class Door {
       LOG.debug("the caller no longer reads", gone);
       Request.getBaseRequest(request).getHttpChannel().getEndPoint().close();
     }
+  }
+
+  /** The caller may read why; what it still sends, byte by byte, is waited for by nobody. */
+  private static void closeSoon(HttpServletRequest request) {
+    var channel = Request.getBaseRequest(request).getHttpChannel();
+    channel
+        .getConnector()
+        .getScheduler()
+        .schedule(channel.getEndPoint()::close, 1, TimeUnit.SECONDS);
   }
 
   private static void write(Response response, ByteBuffer body) {

@@ -1,7 +1,10 @@
 package tamis.api.http;
 
 import io.javalin.http.Context;
-import java.util.Map;
+import io.javalin.openapi.HttpMethod;
+import io.javalin.openapi.OpenApi;
+import io.javalin.openapi.OpenApiContent;
+import io.javalin.openapi.OpenApiResponse;
 import tamis.api.http.Readiness.PluginState;
 import tamis.api.http.Readiness.Refused;
 import tamis.api.plugin.LoadedPlugin;
@@ -12,7 +15,7 @@ import tamis.api.version.Versions;
 
 /** Tells whether the program runs and what it serves with. */
 final class HealthHandler {
-  private final Reply live = Reply.json(ResultJson.bytes(Map.of("status", "live")));
+  private final Reply live = Reply.json(ResultJson.bytes(new Liveness("live")));
   private final Plugins plugins;
   private final Store store;
   private final Versions versions;
@@ -28,10 +31,34 @@ final class HealthHandler {
     routes.get("/health/ready", this::ready);
   }
 
+  @OpenApi(
+      path = "/health/live",
+      methods = HttpMethod.GET,
+      tags = "health",
+      operationId = "isLive",
+      summary = "Tells that the program runs",
+      description = "Asks nothing of the store.",
+      responses =
+          @OpenApiResponse(
+              status = "200",
+              description = "OK",
+              content = @OpenApiContent(from = Liveness.class)))
   Reply live(Context call) {
     return live;
   }
 
+  @OpenApi(
+      path = "/health/ready",
+      methods = HttpMethod.GET,
+      tags = "health",
+      operationId = "isReady",
+      summary = "Tells what is served with",
+      description = "Versions, plugins, and jars that were not loaded.",
+      responses =
+          @OpenApiResponse(
+              status = "200",
+              description = "OK",
+              content = @OpenApiContent(from = Readiness.class)))
   Reply ready(Context call) {
     var loaded = plugins.loaded().stream().map(HealthHandler::state).toList();
     var refused = plugins.refused().stream().map(one -> new Refused(one.jar(), one.why())).toList();

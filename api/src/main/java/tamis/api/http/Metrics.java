@@ -1,6 +1,10 @@
 package tamis.api.http;
 
 import io.javalin.http.Context;
+import io.javalin.openapi.HttpMethod;
+import io.javalin.openapi.OpenApi;
+import io.javalin.openapi.OpenApiContent;
+import io.javalin.openapi.OpenApiResponse;
 import io.micrometer.core.instrument.Timer;
 import io.micrometer.core.instrument.binder.jvm.JvmMemoryMetrics;
 import io.micrometer.core.instrument.binder.jvm.JvmThreadMetrics;
@@ -34,6 +38,18 @@ final class Metrics {
     routes.get("/metrics", this::read);
   }
 
+  @OpenApi(
+      path = "/metrics",
+      methods = HttpMethod.GET,
+      tags = "health",
+      operationId = "getMetrics",
+      summary = "Counts and times for Prometheus",
+      description = "Requests by verb, route and status; memory, threads, processor.",
+      responses =
+          @OpenApiResponse(
+              status = "200",
+              description = "OK",
+              content = @OpenApiContent(from = String.class, mimeType = "text/plain")))
   Reply read(Context call) {
     return Reply.of(200, TYPE, registry.scrape().getBytes(StandardCharsets.UTF_8));
   }

@@ -3,6 +3,7 @@ package tamis.api.http;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
 import io.javalin.util.JavalinBindException;
 import org.eclipse.jetty.server.HttpConfiguration;
@@ -48,8 +49,7 @@ public final class Server implements AutoCloseable {
     var log = RequestLog.of(settings.log());
     var metrics = new Metrics();
     var door = new Door(settings, log, metrics);
-    var routes = routes(settings, store, plugins, versions);
-    metrics.register(routes);
+    var routes = routes(settings, store, plugins, versions, metrics);
     var javalin =
         Javalin.create(
             config -> {
@@ -68,10 +68,13 @@ public final class Server implements AutoCloseable {
     } catch (JavalinBindException taken) {
       throw new AddressTaken(settings.host() + ":" + settings.port(), taken);
     }
+    // Not before the start: a server that could not start cannot end calls either, and says so.
+    javalin.jettyServer().server().setStopTimeout(MILLIS_TO_END);
     return new Server(javalin, settings);
   }
 
-  static Routes routes(ServerSettings settings, Store store, Plugins plugins, Versions versions) {
+  static Routes routes(
+      ServerSettings settings, Store store, Plugins plugins, Versions versions, Metrics metrics) {
     var routes = new Routes();
     var kitchens = new Kitchens(store, plugins, settings.limits());
     var bodies = new Bodies(settings);
@@ -82,10 +85,14 @@ public final class Server implements AutoCloseable {
     new TableHandler(plugins.tables(), settings).register(routes);
     new HealthHandler(plugins, store, versions).register(routes);
     new DocsHandler(plugins, versions).register(routes);
+    metrics.register(routes);
     return routes;
   }
 
   private static Reply nothingHere(Context call) {
+    if (call.method() == HandlerType.OPTIONS) {
+      return Reply.empty(204); // a spreadsheet asks this first and gives up on a refusal
+    }
     throw Problems.noSuchPath(call.path());
   }
 
@@ -98,11 +105,7 @@ public final class Server implements AutoCloseable {
   private static void jetty(JavalinConfig config, ServerSettings settings, JettyErrors errors) {
     config.jetty.modifyHttpConfiguration(http -> heads(http, settings));
     config.jetty.modifyServletContextHandler(context -> context.setErrorHandler(errors));
-    config.jetty.modifyServer(
-        server -> {
-          server.setStopTimeout(MILLIS_TO_END);
-          server.setErrorHandler(errors);
-        });
+    config.jetty.modifyServer(server -> server.setErrorHandler(errors));
     config.jetty.addConnector(
         (server, http) -> {
           var connector = new ServerConnector(server, new HttpConnectionFactory(http));

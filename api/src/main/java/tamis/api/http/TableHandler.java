@@ -1,6 +1,11 @@
 package tamis.api.http;
 
 import io.javalin.http.Context;
+import io.javalin.openapi.HttpMethod;
+import io.javalin.openapi.OpenApi;
+import io.javalin.openapi.OpenApiContent;
+import io.javalin.openapi.OpenApiParam;
+import io.javalin.openapi.OpenApiResponse;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,7 +18,9 @@ import tamis.api.representation.Options;
 import tamis.api.representation.QueryInput;
 import tamis.api.representation.ResultCsv;
 import tamis.api.representation.ResultJson;
+import tamis.engine.fault.Fault;
 import tamis.engine.fault.FaultCode;
+import tamis.engine.fault.Faults;
 import tamis.engine.fault.Refusal;
 import tamis.engine.record.Nearest;
 import tamis.engine.table.Row;
@@ -37,6 +44,18 @@ final class TableHandler {
     routes.get("/v1/tables/{name}", this::read);
   }
 
+  @OpenApi(
+      path = "/v1/tables",
+      methods = HttpMethod.GET,
+      tags = "tables",
+      operationId = "listTables",
+      summary = "Lists reference tables",
+      description = "Those of the engine and of plugins.",
+      responses =
+          @OpenApiResponse(
+              status = "200",
+              description = "OK",
+              content = @OpenApiContent(from = TableList.class)))
   Reply list(Context call) {
     QueryInput.plain(call.queryString(), longestQuery);
     var items =
@@ -47,6 +66,27 @@ final class TableHandler {
     return Reply.json(ResultJson.bytes(new TableList(items)));
   }
 
+  @OpenApi(
+      path = "/v1/tables/{name}",
+      methods = HttpMethod.GET,
+      tags = "tables",
+      operationId = "getTable",
+      summary = "Reads a reference table",
+      description = "Each row has its source; CSV also under a path that ends in .csv.",
+      pathParams = @OpenApiParam(name = "name", required = true, example = "densities"),
+      queryParams = {
+        @OpenApiParam(name = "format", description = "json or csv; goes before `Accept`"),
+        @OpenApiParam(name = "decimal", description = "comma or point, in CSV"),
+        @OpenApiParam(name = "bom", description = "yes: CSV begins with a byte order mark")
+      },
+      responses =
+          @OpenApiResponse(
+              status = "200",
+              description = "OK",
+              content = {
+                @OpenApiContent(from = TablePage.class),
+                @OpenApiContent(from = String.class, mimeType = "text/csv")
+              }))
   Reply read(Context call) {
     String asked = call.pathParam("name");
     boolean csv = asked.endsWith(CSV_ENDING);
@@ -79,16 +119,27 @@ final class TableHandler {
   }
 
   private static Options options(Map<String, String> given) {
-    return new Options(
-        given.get("format"),
-        null,
-        "comma".equals(given.get("decimal")),
-        false,
-        null,
-        "yes".equals(given.get("bom")),
-        false,
-        true,
-        null);
+    var faults = new Faults();
+    boolean comma = isWord("comma", "point", "decimal", given, faults);
+    boolean bom = isWord("yes", "no", "bom", given, faults);
+    faults.refuseIfAny();
+    return new Options(given.get("format"), null, comma, false, null, bom, false, true, null);
+  }
+
+  private static boolean isWord(
+      String special, String usual, String name, Map<String, String> given, Faults faults) {
+    String word = given.getOrDefault(name, usual);
+    if (!word.equals(special) && !word.equals(usual)) {
+      String allowed = special + " or " + usual;
+      faults.add(
+          new Fault(
+              FaultCode.NOT_ALLOWED,
+              "/" + name,
+              word,
+              allowed,
+              "`" + name + "` must be " + allowed + ", was " + word));
+    }
+    return word.equals(special);
   }
 
   private Table table(String name) {

@@ -18,7 +18,7 @@ record DirectGuard(String plugin) implements Guard {
     } catch (Refusal refusal) {
       throw refusal;
     } catch (RuntimeException | LinkageError | StackOverflowError broken) {
-      LOG.error("plugin {} failed at {}", plugin, calculation, broken);
+      LOG.error("plugin {} failed at {}", plugin, calculation, Guard.shortened(broken));
       throw Guard.failed(plugin, calculation);
     }
   }

@@ -21,6 +21,7 @@ import tamis.engine.spi.Plugin;
 /** One jar of the plugin directory, as a copy that nobody overwrites while it is in use. */
 final class DroppedJar implements AutoCloseable {
   private static final String SPI_VERSION = "Tamis-Spi-Version";
+  private static final String STARTLESS = "its start failed or did not end; ask who made it";
 
   private final String file;
   private final Path copy;
@@ -64,7 +65,7 @@ final class DroppedJar implements AutoCloseable {
         return making.run("its start", () -> attempt(here)).plugins();
       }
     } catch (Refusal broken) {
-      throw new UnusablePlugin("its start failed or did not end; ask who made it", broken);
+      throw new UnusablePlugin(STARTLESS, broken);
     } catch (IOException unreadable) {
       throw new UnusablePlugin("cannot be read; build it again");
     }
@@ -96,7 +97,11 @@ final class DroppedJar implements AutoCloseable {
           plugins.add(known(plugin, here));
         }
       }
-    } catch (ServiceConfigurationError | LinkageError broken) {
+    } catch (ServiceConfigurationError broken) {
+      boolean threw = broken.getCause() instanceof RuntimeException;
+      throw new UnusablePlugin(
+          threw ? STARTLESS : "a class that it names cannot be loaded; build it again", broken);
+    } catch (LinkageError broken) {
       throw new UnusablePlugin("a class that it names cannot be loaded; build it again", broken);
     }
     if (plugins.isEmpty()) {

@@ -1,5 +1,6 @@
 package tamis.api.plugin;
 
+import java.util.Arrays;
 import java.util.function.Supplier;
 import tamis.engine.fault.Fault;
 import tamis.engine.fault.FaultCode;
@@ -7,6 +8,9 @@ import tamis.engine.fault.Refusal;
 
 /** Stands between the program and the code of one plugin. */
 public interface Guard {
+  /** Frames of a stack that the log shows. */
+  int MOST_FRAMES = 60;
+
   /**
    * Runs {@code call}, which works for {@code calculation}.
    *
@@ -17,6 +21,15 @@ public interface Guard {
   /** Whether the plugin is no longer called. */
   default boolean isOff() {
     return false;
+  }
+
+  /** For the log: of a call that called itself a thousand times, the beginning tells enough. */
+  static Throwable shortened(Throwable thrown) {
+    var frames = thrown.getStackTrace();
+    if (frames.length > MOST_FRAMES) {
+      thrown.setStackTrace(Arrays.copyOf(frames, MOST_FRAMES));
+    }
+    return thrown;
   }
 
   /** That a plugin broke: its name, and nothing of its inside. */

@@ -72,6 +72,14 @@ public final class Plugins implements AutoCloseable, Calculator {
     return byCalculation.keySet();
   }
 
+  /** Names of the calculations that are called no more. */
+  public Set<String> switchedOff() {
+    return byCalculation.entrySet().stream()
+        .filter(entry -> entry.getValue().plugin().guard().isOff())
+        .map(Map.Entry::getKey)
+        .collect(Collectors.toSet());
+  }
+
   /** Changes when another set of plugins is loaded. */
   public String fingerprint() {
     return loaded.stream()

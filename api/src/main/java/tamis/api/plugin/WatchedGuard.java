@@ -1,6 +1,7 @@
 package tamis.api.plugin;
 
 import java.time.Duration;
+import java.util.Objects;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -71,10 +72,11 @@ final class WatchedGuard implements Guard, AutoCloseable {
       throw tooSlow(calculation);
     } catch (ExecutionException thrown) {
       lateInARow.set(0);
-      if (thrown.getCause() instanceof Refusal refusal) {
+      var cause = Objects.requireNonNullElse(thrown.getCause(), thrown);
+      if (cause instanceof Refusal refusal) {
         throw refusal;
       }
-      LOG.error("plugin {} failed at {}", plugin, calculation, thrown.getCause());
+      LOG.error("plugin {} failed at {}", plugin, calculation, Guard.shortened(cause));
       throw Guard.failed(plugin, calculation);
     }
   }

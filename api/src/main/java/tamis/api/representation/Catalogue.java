@@ -3,6 +3,7 @@ package tamis.api.representation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import tamis.engine.spi.Calculation;
 
@@ -13,8 +14,10 @@ public final class Catalogue {
   /**
    * Name, title, plugin, schemas and examples of each. Schemas refer to others within the same
    * document, under {@code components}.
+   *
+   * @param switchedOff names of those that are called no more
    */
-  public static byte[] bytes(List<Offered> offered) {
+  public static byte[] bytes(List<Offered> offered, Set<String> switchedOff) {
     Schemas schemas = new Schemas();
     List<Object> items = new ArrayList<>();
     for (Offered one : offered) {
@@ -28,6 +31,8 @@ public final class Catalogue {
               calculation.title(),
               "plugin",
               one.plugin(),
+              "switchedOff",
+              switchedOff.contains(calculation.name()),
               "formats",
               Formats.of(calculation).stream().map(Format::name).toList(),
               "input",

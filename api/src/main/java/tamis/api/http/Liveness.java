@@ -1,0 +1,6 @@
+package tamis.api.http;
+
+import tamis.engine.record.Described;
+
+/** That the program runs. */
+public record Liveness(@Described(value = "`live`", example = "live") String status) {}
