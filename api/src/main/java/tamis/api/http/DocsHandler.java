@@ -7,31 +7,14 @@ import io.javalin.openapi.OpenApiContent;
 import io.javalin.openapi.OpenApiResponse;
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.List;
 import java.util.Properties;
 import org.eclipse.jetty.http.HttpField;
 import org.jspecify.annotations.Nullable;
 import tamis.api.plugin.Plugins;
-import tamis.api.representation.Problem;
 import tamis.api.version.Versions;
-import tamis.engine.formula.Formula;
-import tamis.engine.ingredient.Ingredient;
 
 /** The description of the API, for programs and as a page; the page needs no other address. */
 final class DocsHandler {
-  /** Every record that the annotations of handlers name. */
-  private static final List<Class<? extends Record>> DOCUMENTS =
-      List.of(
-          Formula.class,
-          Ingredient.class,
-          DocumentPage.class,
-          RevisionPage.class,
-          TableList.class,
-          TablePage.class,
-          Liveness.class,
-          Readiness.class,
-          Problem.class);
-
   private static final String WEBJAR = "/META-INF/resources/webjars/swagger-ui/";
   private static final String OWN = "/tamis/api/http/docs/";
 
@@ -81,7 +64,7 @@ final class DocsHandler {
       known =
           Reply.json(
               tamis.api.representation.OpenApi.bytes(
-                  plugins.offered(), DOCUMENTS, versions.program()));
+                  plugins.offered(), Documented.RECORDS, versions.program()));
       description = known;
     }
     return known;

@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import tamis.api.http.Documented;
 import tamis.engine.record.Form;
 import tamis.engine.record.Limits;
 import tamis.engine.record.RecordReader;
@@ -28,7 +29,7 @@ class OurCalculationsTest {
   private static final List<Offered> OFFERED = offered();
   private static final OpenApiInteractionValidator DOCUMENT =
       OpenApiInteractionValidator.createForInlineApiSpecification(
-              new String(OpenApi.bytes(OFFERED, List.of(), "1"), UTF_8))
+              new String(OpenApi.bytes(OFFERED, Documented.RECORDS, "1"), UTF_8))
           .build();
 
   private static List<Offered> offered() {
