@@ -38,6 +38,8 @@ public final class OpenApi {
         info(version),
         "servers",
         List.of(Tree.of("url", "/", "description", "This server")),
+        "security",
+        List.of(),
         "tags",
         tags(paths, offered),
         "paths",

@@ -85,11 +85,18 @@ final class SchemaWords {
   private static void bound(
       Map<String, Object> schema, String name, String bound, boolean exclusive) {
     if (!bound.isEmpty()) {
-      schema.put(name, new BigDecimal(bound));
+      BigDecimal edge = new BigDecimal(bound);
+      schema.put(name, edge);
       if (exclusive) {
-        schema.put("exclusive" + SchemaNames.capital(name), true);
+        // An exclusive bound is a flag in 3.0 and a number in JSON Schema: this both read alike.
+        edges(schema).add(edge);
       }
     }
+  }
+
+  @SuppressWarnings("unchecked") // made here
+  private static List<Object> edges(Map<String, Object> schema) {
+    return (List<Object>) Tree.in(schema, "not").computeIfAbsent("enum", name -> new ArrayList<>());
   }
 
   /** The example in the type of the schema, or null if there is none that fits it. */

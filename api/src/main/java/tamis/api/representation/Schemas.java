@@ -109,13 +109,9 @@ final class Schemas {
     Described described = component.described();
     Map<String, Object> schema = of(component.form(), plugin);
     if (schema.containsKey("$ref")) {
-      // Beside a reference 3.0 reads nothing, so an object's is wrapped. What may be text cannot
-      // be:
-      // within a schema with alternatives some validators take every wrapped value for an object.
-      if (!(component.form() instanceof Form.Nested)) {
-        return schema;
-      }
-      schema = Tree.of("allOf", List.of(schema));
+      // Beside a reference 3.0 reads nothing; wrapped, generators and validators take a union or
+      // an object with alternatives for something else. Its meaning is told by the object around.
+      return schema;
     }
     schema.put("description", SchemaWords.description(component));
     SchemaWords.bounds(component, schema);
@@ -137,17 +133,18 @@ final class Schemas {
     if (form instanceof Form.Flag) {
       return Tree.of("type", "boolean");
     }
-    if (form instanceof Form.Choice) {
-      return Tree.of("type", "string", "enum", Form.allowed(form));
+    if (form instanceof Form.Choice choice) {
+      return named(
+          choice.type(), plugin, () -> Tree.of("type", "string", "enum", Form.allowed(form)));
     }
     if (form instanceof Form.Text text && text.ofNumber() != null) {
-      return either(text.type(), plugin, () -> Tree.of("type", "number"));
+      return named(text.type(), plugin, () -> orText(Tree.of("type", "number")));
     }
     if (form instanceof Form.Nested nested) {
       return reference(nested.type(), plugin);
     }
     if (form instanceof Form.Either either) {
-      return either(either.type(), plugin, () -> reference(either.object(), plugin));
+      return named(either.type(), plugin, () -> orText(reference(either.object(), plugin)));
     }
     if (form instanceof Form.Listed listed) {
       return Tree.of("type", "array", "items", of(listed.entry(), plugin));
@@ -163,14 +160,18 @@ final class Schemas {
     return Tree.of("type", "integer", "format", wide ? "int64" : "int32");
   }
 
-  /** Text or something else, under a name of its own. */
-  private Map<String, Object> either(
-      Class<?> type, String plugin, Supplier<Map<String, Object>> other) {
+  private static Map<String, Object> orText(Map<String, Object> other) {
+    return Tree.of("oneOf", List.of(Tree.of("type", "string"), other));
+  }
+
+  /** A schema under the name of its class, so that generators make one type of it. */
+  private Map<String, Object> named(
+      Class<?> type, String plugin, Supplier<Map<String, Object>> schema) {
     @Nullable String known = names.known(type);
     if (known == null) {
       known = names.of(type, plugin);
-      schemas.put(known, Map.of()); // holds the place: the object may hold others of its kind
-      schemas.put(known, Tree.of("oneOf", List.of(Tree.of("type", "string"), other.get())));
+      schemas.put(known, Map.of()); // holds the place: what it holds may hold others of its kind
+      schemas.put(known, schema.get());
     }
     return Tree.of("$ref", PLACE + known);
   }

@@ -113,7 +113,7 @@ class OpenApiTest {
             "/v1/calculations/heavy-weighing",
             "/v1/calculations/heavy-weighing.csv");
     assertThat(document.getInfo().getVersion()).isEqualTo("1.2.3");
-    assertThat(json()).doesNotContain("\"security\"");
+    assertThat(json()).containsOnlyOnce("\"security\":[]").doesNotContain("\"security\":null");
   }
 
   @Test
@@ -182,20 +182,24 @@ class OpenApiTest {
     Schema<?> pieces = (Schema<?>) input.getProperties().get("pieces");
     assertThat(pieces.getType()).isEqualTo("integer");
     assertThat(pieces.getMinimum()).isEqualByComparingTo(BigDecimal.ZERO);
-    assertThat(pieces.getExclusiveMinimum()).isTrue();
+    assertThat(pieces.getNot().getEnum().toString()).isEqualTo("[0]");
     assertThat(pieces.getMaximum()).isEqualByComparingTo("100");
-    assertThat(pieces.getExclusiveMaximum()).isNull();
     assertThat(pieces.getExample()).isEqualTo(12);
     Schema<?> step = (Schema<?>) input.getProperties().get("step");
     assertThat(step.getMinimum()).isEqualByComparingTo("0.1");
-    assertThat(step.getExclusiveMaximum()).isTrue();
+    assertThat(step.getMaximum()).isEqualByComparingTo("50");
+    assertThat(step.getNot().getEnum().toString()).isEqualTo("[50]");
+    assertThat(json()).doesNotContain("exclusive");
     assertThat(step.getDescription()).isEqualTo("Scale step, in g");
     assertThat(((Schema<?>) input.getProperties().get("mass")).getDescription())
         .isEqualTo("The whole mass (mass, more than 0 g and at most 10 kg)");
     assertThat(((Schema<?>) input.getProperties().get("earlier")).getMaxItems()).isEqualTo(3);
     assertThat(((Schema<?>) input.getProperties().get("note")).getMaxLength()).isEqualTo(40);
-    assertThat(((Schema<?>) input.getProperties().get("how")).getEnum().toString())
+    assertThat(((Schema<?>) input.getProperties().get("how")).get$ref())
+        .endsWith("/ScaleWeighingHow");
+    assertThat(schema("ScaleWeighingHow").getEnum().toString())
         .isEqualTo("[on-the-scale, by-the-cup]");
+    assertThat(((Schema<?>) input.getProperties().get("to")).get$ref()).endsWith("/To");
     assertThat(((Schema<?>) input.getProperties().get("loss")).get$ref()).endsWith("/Fraction");
     assertThat(schema("Fraction").getOneOf()).hasSize(2);
     assertThat(input.getDescription()).contains("`loss`: Lost (fraction)");
