@@ -9,6 +9,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import tamis.api.command.Backups;
+import tamis.api.command.Calculate;
 import tamis.api.command.Export;
 import tamis.api.command.Import;
 import tamis.api.command.Restore;
@@ -33,6 +34,7 @@ public final class Main implements Runnable {
   static CommandLine commandLine(Map<String, String> environment) {
     return new CommandLine(new Main())
         .addSubcommand(new Serve(environment))
+        .addSubcommand(new Calculate(environment))
         .addSubcommand(new Backups(environment))
         .addSubcommand(new Restore(environment))
         .addSubcommand(new Export(environment))

@@ -68,7 +68,8 @@ public final class Serve implements Callable<Integer> {
     return 0;
   }
 
-  private static Plugins plugins(Settings settings) {
+  /** Our plugins and those of the directory that is named. */
+  static Plugins plugins(Settings settings) {
     try {
       return PluginLoader.load(
           Serve.class.getClassLoader(),

@@ -82,6 +82,11 @@ final class Settings {
     return directory;
   }
 
+  /** Whether the environment names a store, which is else the usual one. */
+  boolean isStoreNamed() {
+    return environment.containsKey(Setting.DATA.variable()) || database() != null;
+  }
+
   /** The database that holds the documents instead of a directory, or null. */
   @Nullable String database() {
     return given(Setting.DB);

@@ -1,0 +1,198 @@
+package tamis.api.command;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import tamis.api.plugin.Plugins;
+import tamis.api.representation.JsonLimits;
+import tamis.api.representation.QueryInput;
+import tamis.api.store.MemoryStore;
+import tamis.api.store.Store;
+import tamis.api.stream.FileAnswers;
+import tamis.api.stream.LineAnswers;
+import tamis.api.stream.Run;
+import tamis.api.stream.Share;
+import tamis.api.stream.Unusable;
+import tamis.engine.fault.Refusal;
+import tamis.engine.kitchen.Pantry;
+import tamis.engine.record.Nearest;
+import tamis.engine.spi.Calculation;
+
+/** Calculates every record of a file. */
+@Command(
+    name = "calculate",
+    description = "Calculates every record of a file; interrupted, it goes on where it was.",
+    mixinStandardHelpOptions = true,
+    exitCodeListHeading = "Exit:%n",
+    exitCodeList = {"0:all records are answered", "1:some were rejected", "2:wrong use"},
+    versionProvider = VersionLines.class)
+public final class Calculate implements Callable<Integer> {
+  private final Map<String, String> environment;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "NAME", description = "Name of the calculation")
+  private String name;
+
+  @Option(
+      names = "--in",
+      required = true,
+      paramLabel = "FILE",
+      description = "Records, a JSON input a line")
+  private Path in;
+
+  @Option(
+      names = "--out",
+      required = true,
+      paramLabel = "FILE",
+      description = "Answers, one a line in the order of the records")
+  private Path out;
+
+  @Option(
+      names = "--rejected",
+      paramLabel = "FILE",
+      description = "Records without an answer, with the reason (FILE of --out, then .rejected)")
+  private @Nullable Path rejected;
+
+  @Option(
+      names = "--part",
+      paramLabel = "I/N",
+      description = "Only part I of N parts of the file, for several machines")
+  private String part = Share.WHOLE.toString();
+
+  @Option(
+      names = "--query",
+      paramLabel = "QUERY",
+      description = "How to answer, as in an address: sources=no&units=us")
+  private String query = "";
+
+  @Option(
+      names = "--data",
+      paramLabel = "DIR",
+      description = "Directory of the shop's documents (none: only what is built in)")
+  private @Nullable String data;
+
+  @Option(names = "--plugins", paramLabel = "DIR", description = "Directory of plugin jars")
+  private @Nullable String pluginJars;
+
+  public Calculate(Map<String, String> environment) {
+    this.environment = environment;
+  }
+
+  @Override
+  public Integer call() {
+    var settings = new Settings(options(), environment);
+    var run = run();
+    try (var plugins = Serve.plugins(settings);
+        var store = store(settings)) {
+      var answers = answers(calculation(plugins), settings, store, plugins);
+      var files = new FileAnswers(run, answers);
+      try (var progress = Bar.of(name)) {
+        files.write(progress);
+      }
+      return told(run, files);
+    } catch (Unusable unusable) {
+      throw new WrongUse(String.valueOf(unusable.getMessage()));
+    } catch (IOException | UncheckedIOException broken) {
+      throw new WrongUse(said(broken) + "; the same command goes on from here");
+    }
+  }
+
+  private int told(Run run, FileAnswers files) {
+    if (files.rejections() == 0) {
+      return 0;
+    }
+    var err = spec.commandLine().getErr();
+    err.println(
+        files.rejections()
+            + " of "
+            + files.records()
+            + " records were rejected; they are in "
+            + run.rejected());
+    err.flush();
+    return 1;
+  }
+
+  private Run run() {
+    var share = Share.parse(part);
+    if (share == null) {
+      throw new WrongUse("--part must be such as 1/4, the first of four parts, was " + part);
+    }
+    if (!Files.isRegularFile(in) || !Files.isReadable(in)) {
+      throw new WrongUse("--in must be a file that can be read, was " + in);
+    }
+    var parent = out.toAbsolutePath().getParent();
+    if (parent == null || !Files.isDirectory(parent)) {
+      throw new WrongUse("--out must lie in a directory that is there, was " + out);
+    }
+    var side = rejected == null ? Run.rejectedBeside(out) : rejected;
+    if (side.toAbsolutePath().normalize().equals(out.toAbsolutePath().normalize())) {
+      throw new WrongUse("--rejected and --out must be two files, both were " + out);
+    }
+    return new Run(name, query, in, share, out, side);
+  }
+
+  private Calculation<?, ?> calculation(Plugins plugins) {
+    var calculation = plugins.calculation(name);
+    if (calculation == null) {
+      throw new WrongUse(
+          "no calculation `" + name + "`" + Nearest.suggestion(name, plugins.names()));
+    }
+    return calculation;
+  }
+
+  private <I extends Record, R extends Record> LineAnswers<I, R> answers(
+      Calculation<I, R> calculation, Settings settings, Store store, Plugins plugins) {
+    var told = settings.server();
+    var reading =
+        new LineAnswers.Reading(
+            told.lineBytes(),
+            new JsonLimits(told.nesting(), told.limits().digits()),
+            told.limits());
+    var kitchen = new Pantry(store.shelf(), plugins.fittings(told.limits()));
+    try {
+      var asked = QueryInput.options(query, calculation, told.queryBytes());
+      return LineAnswers.of(calculation, asked, kitchen, plugins.guard(name), reading);
+    } catch (Refusal refusal) {
+      throw new WrongUse("--query: " + refusal.faults().get(0).message());
+    }
+  }
+
+  private Store store(Settings settings) {
+    return data != null || settings.isStoreNamed()
+        ? Shelves.named(settings)
+        : new MemoryStore(Clock.systemUTC());
+  }
+
+  private Map<Setting, String> options() {
+    var options = new EnumMap<Setting, String>(Setting.class);
+    if (data != null) {
+      options.put(Setting.DATA, data);
+    }
+    if (pluginJars != null) {
+      options.put(Setting.PLUGINS, pluginJars);
+    }
+    return options;
+  }
+
+  private static String said(Exception broken) {
+    var cause = broken instanceof UncheckedIOException ? broken.getCause() : broken;
+    return cause instanceof FileSystemException file
+        ? file.getFile()
+            + " cannot be used"
+            + (file.getReason() == null ? "" : ": " + file.getReason())
+        : "a file cannot be read or written: " + cause.getMessage();
+  }
+}
