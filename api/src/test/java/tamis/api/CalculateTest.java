@@ -117,6 +117,13 @@ class CalculateTest {
   }
 
   @Test
+  void formulas_come_from_the_demo() throws IOException {
+    Files.writeString(records, "{\"formula\":\"brioche\",\"to\":{\"factor\":2}}");
+    assertThat(calculate("scaling", "--demo", "--query", "sources=no")).isZero();
+    assertThat(Files.readString(answers)).contains("\"factor\":2").doesNotContain("\"sources\"");
+  }
+
+  @Test
   void formulas_come_from_the_store_that_is_named() throws IOException {
     var data = Files.createDirectory(folder.resolve("data"));
     var line = Map.of("ingredient", "water", "quantity", "2 kg");
@@ -246,6 +253,7 @@ class CalculateTest {
         "calculate conversion --in pom.xml --out target/x --query colour=1 | colour",
         "calculate conversion --in pom.xml --out target/x --rejected target/x | two files",
         "calculate conversion --in pom.xml --out target/x --data target/no-such | no store",
+        "calculate conversion --in pom.xml --out target/x --data d --demo | exclude each other",
       })
   void wrong_use_is_one_line_and_exit_2(String line, String said) {
     assertThat(run(line.strip().split(" +"))).isEqualTo(2);

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -84,6 +85,9 @@ public final class Calculate implements Callable<Integer> {
       description = "Directory of the shop's documents (none: only what is built in)")
   private @Nullable String data;
 
+  @Option(names = "--demo", description = "Calculate with the demo data")
+  private boolean demo;
+
   @Option(names = "--plugins", paramLabel = "DIR", description = "Directory of plugin jars")
   private @Nullable String pluginJars;
 
@@ -96,7 +100,7 @@ public final class Calculate implements Callable<Integer> {
     var settings = new Settings(options(), environment);
     var run = run();
     try (var plugins = Serve.plugins(settings);
-        var store = store(settings)) {
+        var store = store(settings, plugins)) {
       var answers = answers(calculation(plugins), settings, store, plugins);
       var files = new FileAnswers(run, answers);
       try (var progress = Bar.of(name)) {
@@ -170,7 +174,13 @@ public final class Calculate implements Callable<Integer> {
     }
   }
 
-  private Store store(Settings settings) {
+  private Store store(Settings settings, Plugins plugins) {
+    if (demo && data != null) {
+      throw new WrongUse("--data and --demo exclude each other");
+    }
+    if (demo) {
+      return Shelves.demo(plugins);
+    }
     return data != null || settings.isStoreNamed()
         ? Shelves.named(settings)
         : new MemoryStore(Clock.systemUTC());
@@ -188,7 +198,7 @@ public final class Calculate implements Callable<Integer> {
   }
 
   private static String said(Exception broken) {
-    var cause = broken instanceof UncheckedIOException ? broken.getCause() : broken;
+    Throwable cause = Objects.requireNonNullElse(broken.getCause(), broken);
     return cause instanceof FileSystemException file
         ? file.getFile()
             + " cannot be used"

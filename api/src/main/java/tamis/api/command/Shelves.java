@@ -2,12 +2,14 @@ package tamis.api.command;
 
 import java.nio.file.Files;
 import java.time.Clock;
+import tamis.api.plugin.Plugins;
 import tamis.api.store.DataDirectory;
+import tamis.api.store.MemoryStore;
 import tamis.api.store.SqlStore;
 import tamis.api.store.Store;
 import tamis.api.store.UnusableStore;
 
-/** The store that a calculation reads; only reads, so a server may have it open. */
+/** What a calculation at the command line reads. A server may have the store open, too. */
 final class Shelves {
   private Shelves() {}
 
@@ -27,5 +29,12 @@ final class Shelves {
     } catch (UnusableStore unusable) {
       throw new WrongUse(String.valueOf(unusable.getMessage()));
     }
+  }
+
+  /** A store of its own with the demo data. */
+  static Store demo(Plugins plugins) {
+    var store = new MemoryStore(Clock.systemUTC());
+    new Demo(store, plugins).load();
+    return store;
   }
 }

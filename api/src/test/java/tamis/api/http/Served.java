@@ -40,6 +40,7 @@ final class Served implements AutoCloseable {
   static final class Settings {
     List<String> origins = List.of();
     int bodyBytes = 1 << 20;
+    int lineBytes = 1 << 20;
     int queryBytes = 8 << 10;
     int nesting = 32;
     Limits limits = Limits.usual();
@@ -54,6 +55,11 @@ final class Served implements AutoCloseable {
 
     Settings bodyBytes(int most) {
       bodyBytes = most;
+      return this;
+    }
+
+    Settings lineBytes(int most) {
+      lineBytes = most;
       return this;
     }
 
@@ -94,7 +100,7 @@ final class Served implements AutoCloseable {
           false,
           origins,
           bodyBytes,
-          1 << 20,
+          lineBytes,
           queryBytes,
           nesting,
           limits,
