@@ -31,6 +31,9 @@ final class AnswerCache {
 
   private record Address(String address, At at) {}
 
+  /** What one entry may weigh: the cache itself would hold a larger one until it next tidies up. */
+  private final int room;
+
   private final @Nullable Cache<Question, Kept> answers;
   private final @Nullable Cache<Address, Reply> replies;
 
@@ -38,18 +41,19 @@ final class AnswerCache {
    * @param bytes that all that is kept may take; none is kept if it is 0
    */
   AnswerCache(int bytes) {
+    room = bytes / 2;
     if (bytes == 0) {
       answers = null;
       replies = null;
     } else {
       answers =
           Caffeine.newBuilder()
-              .maximumWeight(bytes / 2)
+              .maximumWeight(room)
               .weigher((Question question, Kept kept) -> kept.weight())
               .build();
       replies =
           Caffeine.newBuilder()
-              .maximumWeight(bytes / 2)
+              .maximumWeight(room)
               .weigher((Address address, Reply reply) -> weight(address, reply))
               .build();
     }
@@ -65,8 +69,9 @@ final class AnswerCache {
   }
 
   void keep(String address, At at, Reply reply) {
-    if (replies != null) {
-      replies.put(new Address(address, at), reply);
+    var asked = new Address(address, at);
+    if (replies != null && weight(asked, reply) <= room) {
+      replies.put(asked, reply);
     }
   }
 
@@ -84,7 +89,9 @@ final class AnswerCache {
     var answer = work.get();
     int weight = OVERHEAD + Weight.of(input) + Weight.of(answer.result());
     weight += Weight.of(answer.remarks()) + Weight.of(answer.sources());
-    answers.put(question, new Kept(answer, weight));
+    if (weight <= room) {
+      answers.put(question, new Kept(answer, weight));
+    }
     return answer;
   }
 
