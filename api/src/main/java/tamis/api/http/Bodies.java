@@ -61,6 +61,12 @@ final class Bodies {
     return new Read(StrictJson.tree(bytes, limits), bytes.length);
   }
 
+  /** The bytes of a CSV body, or null if the body says it is something else. */
+  byte @Nullable [] csv(Context call) throws IOException {
+    @Nullable String type = call.req().getContentType();
+    return type != null && isUtf8Of("text/csv", type) ? bytes(call.req()) : null;
+  }
+
   private byte[] bytes(HttpServletRequest request) throws IOException {
     long told = request.getContentLengthLong();
     if (told > mostBytes) {

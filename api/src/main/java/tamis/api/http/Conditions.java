@@ -15,7 +15,11 @@ final class Conditions {
   private Conditions() {}
 
   static String tag(int number) {
-    return "\"" + number + "\"";
+    return tag("" + number);
+  }
+
+  static String tag(String version) {
+    return '"' + version + '"';
   }
 
   /** The tag of the same answer in a compressed form, whose bytes are other ones. */
@@ -40,23 +44,27 @@ final class Conditions {
    * @param number of the newest revision
    */
   static void seen(@Nullable String header, int number) {
+    seen(header, "" + number);
+  }
+
+  static void seen(@Nullable String header, String version) {
     if (header == null) {
       throw new Refusal(
           new Fault(
               FaultCode.CONDITION_NEEDED,
               "",
               null,
-              "If-Match: " + tag(number),
+              "If-Match: " + tag(version),
               "a change needs `If-Match` with the tag of the revision that it changes, from `ETag`"));
     }
-    if (!names(header, tag(number))) {
+    if (!names(header, tag(version))) {
       throw new Refusal(
           new Fault(
               FaultCode.STALE,
               "",
               header,
-              tag(number),
-              "its newest revision is " + tag(number) + ", the request was about " + header));
+              tag(version),
+              "its newest revision is " + tag(version) + ", the request was about " + header));
     }
   }
 

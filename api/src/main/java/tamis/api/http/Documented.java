@@ -4,6 +4,9 @@ import java.util.List;
 import tamis.api.representation.Problem;
 import tamis.engine.formula.Formula;
 import tamis.engine.ingredient.Ingredient;
+import tamis.engine.price.PriceList;
+import tamis.engine.trial.Observation;
+import tamis.engine.trial.Trial;
 
 /** What the annotations of the handlers name. */
 public final class Documented {
@@ -12,6 +15,10 @@ public final class Documented {
       List.of(
           Formula.class,
           Ingredient.class,
+          PriceList.class,
+          Trial.class,
+          Observation.class,
+          ObservationList.class,
           DocumentPage.class,
           RevisionPage.class,
           TableList.class,

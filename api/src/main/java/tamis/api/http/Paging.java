@@ -39,6 +39,11 @@ record Paging(String words, int limit, @Nullable String after) {
     return items.size() <= limit ? null : cursor(key.apply(items.get(limit - 1)));
   }
 
+  /** The number behind which the page begins, of a list by number; 0 for the first. */
+  int afterNumber() {
+    return after != null && after.matches("[0-9]{1,9}") ? Integer.parseInt(after) : 0;
+  }
+
   <T> List<T> shown(List<T> items) {
     return items.size() <= limit ? items : items.subList(0, limit);
   }

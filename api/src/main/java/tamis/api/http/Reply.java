@@ -82,6 +82,11 @@ final class Reply {
     return new Reply(status, fields, body, Conditions.tag(number), BY_ORIGIN);
   }
 
+  /** The same, of a document whose changes are not counted by one number alone. */
+  Reply ofVersion(String version) {
+    return new Reply(status, fields, body, Conditions.tag(version), BY_ORIGIN);
+  }
+
   /** An answer whose form the caller chose; a caller who has it under this tag may keep it. */
   Reply ofForm(String formTag) {
     var kept = with(HttpHeader.CACHE_CONTROL, "no-cache");

@@ -82,6 +82,8 @@ public final class Server implements AutoCloseable {
     new StreamHandler(plugins, kitchens, settings).register(routes);
     new FormulaHandler(store, kitchens, bodies, settings).register(routes);
     new IngredientHandler(store, kitchens, bodies, settings).register(routes);
+    new PriceHandler(store, bodies, settings).register(routes);
+    new TrialHandler(store, kitchens, bodies, settings).register(routes);
     new TableHandler(plugins.tables(), settings).register(routes);
     new HealthHandler(plugins, store, versions).register(routes);
     new DocsHandler(plugins, versions).register(routes);

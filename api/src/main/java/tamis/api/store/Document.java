@@ -84,6 +84,9 @@ public final class Document {
     if (record() instanceof Formula formula) {
       return Objects.requireNonNullElse(formula.title(), id);
     }
+    if (record() instanceof Trial trial) {
+      return trial.formula() + ", " + trial.started();
+    }
     return record() instanceof Ingredient ingredient ? ingredient.title("en") : id;
   }
 

@@ -137,6 +137,15 @@ public final class MemoryStore implements Store {
   }
 
   @Override
+  public synchronized Stored replaceTrial(Document trial, int expected, int seen, String author) {
+    int came = observations(trial.id(), expected).size();
+    if (came != seen) {
+      throw StoreFaults.moreObserved(trial.id(), came, seen);
+    }
+    return replace(trial, expected, author);
+  }
+
+  @Override
   public synchronized void delete(Kind kind, String id, int expected, String author) {
     current(kind, id, expected);
     if (kind == Kind.FORMULA) {

@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
@@ -111,16 +112,38 @@ public final class SqlStore implements Store {
 
   @Override
   public Stored replace(Document document, int expected, String author) {
-    return changed(document.kind(), document.id(), document, expected, author);
+    return changed(document.kind(), document.id(), document, expected, author, handle -> {});
+  }
+
+  @Override
+  public Stored replaceTrial(Document trial, int expected, int seen, String author) {
+    String id = trial.id();
+    return changed(
+        Kind.TRIAL,
+        id,
+        trial,
+        expected,
+        author,
+        handle -> {
+          int came = reads.countObservations(handle, id, expected);
+          if (came != seen) {
+            throw StoreFaults.moreObserved(id, came, seen);
+          }
+        });
   }
 
   @Override
   public void delete(Kind kind, String id, int expected, String author) {
-    changed(kind, id, null, expected, author);
+    changed(kind, id, null, expected, author, handle -> {});
   }
 
   private Stored changed(
-      Kind kind, String id, @Nullable Document after, int expected, String author) {
+      Kind kind,
+      String id,
+      @Nullable Document after,
+      int expected,
+      String author,
+      Consumer<Handle> check) {
     @Nullable Stored before =
         read(kind, id, expected); // it never changes: no need to hold others up
     return written(
@@ -131,6 +154,7 @@ public final class SqlStore implements Store {
           if (number == null || before == null) {
             throw StoreFaults.notCurrent(kind, id, reads.newest(handle, kind, id), expected);
           }
+          check.accept(handle);
           if (after == null) {
             refuseIfUsed(kind, id);
           } else {

@@ -54,6 +54,14 @@ public interface Store extends AutoCloseable {
   /** Keeps a new revision in place of revision {@code expected} of the document. */
   Stored replace(Document document, int expected, String author);
 
+  /**
+   * Keeps a new revision of a trial in place of revision {@code expected}, if no observation came
+   * to it but those that the caller has seen.
+   *
+   * @param seen how many that were
+   */
+  Stored replaceTrial(Document trial, int expected, int seen, String author);
+
   /** Takes revision {@code expected} of a document away; what was is kept. */
   void delete(Kind kind, String id, int expected, String author);
 

@@ -28,6 +28,14 @@ final class StoreFaults {
             "formula `" + id + "`, which `" + user + "` names, is not there any more"));
   }
 
+  static Refusal moreObserved(String trial, int came, int seen) {
+    return refused(
+        FaultCode.STALE,
+        Kind.TRIAL,
+        trial,
+        "has " + came + " later observations now, the request knew " + seen);
+  }
+
   /** Why revision {@code expected} of a document is not its newest. */
   static Refusal notCurrent(Kind kind, String id, @Nullable Stored now, int expected) {
     return now == null

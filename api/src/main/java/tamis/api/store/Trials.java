@@ -22,7 +22,12 @@ public final class Trials {
    * @param number of its own revision
    * @param added observations that came since that revision was written
    */
-  public record Whole(Trial trial, int number, int added) {}
+  public record Whole(Trial trial, int number, int added) {
+    /** Changes with every revision and with every observation. */
+    public String version() {
+      return added == 0 ? "" + number : number + "." + added;
+    }
+  }
 
   /** A trial with all its observations, or null if there is none. */
   public static @Nullable Whole read(Store store, String id) {
@@ -32,6 +37,16 @@ public final class Trials {
     }
     List<Observed> added = store.observations(id, stored.number());
     return new Whole(joined(written(stored), added), stored.number(), added.size());
+  }
+
+  /** A trial as one of its revisions left it, with what came to that; null if there is none. */
+  public static @Nullable Whole read(Store store, String id, int number) {
+    @Nullable Stored stored = store.read(Kind.TRIAL, id, number);
+    if (stored == null || stored.isDeleted()) {
+      return null;
+    }
+    List<Observed> added = store.observations(id, number);
+    return new Whole(joined(written(stored), added), number, added.size());
   }
 
   static Trial asOf(Store store, Stored stored, long revision) {

@@ -138,7 +138,7 @@ class StoreTroubleTest {
     return onWriter(store, "PRAGMA integrity_check");
   }
 
-  private static String onWriter(SqlStore store, String sql) throws SQLException {
+  static String onWriter(SqlStore store, String sql) throws SQLException {
     try (var connection = store.database().pools().get(1).getConnection();
         var statement = connection.createStatement()) {
       return statement.execute(sql) ? statement.getResultSet().getString(1) : "";

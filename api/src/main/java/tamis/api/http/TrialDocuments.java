@@ -1,0 +1,213 @@
+package tamis.api.http;
+
+import io.javalin.http.Context;
+import java.io.IOException;
+import org.eclipse.jetty.http.HttpHeader;
+import org.jspecify.annotations.Nullable;
+import tamis.api.http.DocumentPage.DocumentItem;
+import tamis.api.http.RevisionPage.RevisionItem;
+import tamis.api.representation.QueryInput;
+import tamis.api.representation.ResultJson;
+import tamis.api.store.Document;
+import tamis.api.store.DocumentReader;
+import tamis.api.store.Kind;
+import tamis.api.store.Store;
+import tamis.api.store.Trials;
+import tamis.engine.fault.Fault;
+import tamis.engine.fault.FaultCode;
+import tamis.engine.fault.Refusal;
+import tamis.engine.record.Limits;
+import tamis.engine.record.RecordReader;
+import tamis.engine.trial.Observation;
+
+/**
+ * Reads and changes trials. Their tags change with every observation, so that nobody replaces a
+ * trial over a reading that they have not seen.
+ */
+final class TrialDocuments {
+  private static final String AUTHOR = "local";
+  private static final String PATH = "/v1/trials";
+
+  private final Store store;
+  private final Kitchens kitchens;
+  private final Bodies bodies;
+  private final Limits limits;
+  private final int longestQuery;
+
+  TrialDocuments(Store store, Kitchens kitchens, Bodies bodies, ServerSettings settings) {
+    this.store = store;
+    this.kitchens = kitchens;
+    this.bodies = bodies;
+    this.limits = settings.limits();
+    this.longestQuery = settings.queryBytes();
+  }
+
+  Reply list(Context call) {
+    var paging = Paging.of(call.queryString(), longestQuery, "q", "limit", "cursor");
+    var items =
+        store.list(Kind.TRIAL, paging.words(), paging.limit() + 1, paging.after()).rows().stream()
+            .map(row -> new DocumentItem(row.id(), row.title(), row.number()))
+            .toList();
+    return Reply.json(
+        ResultJson.bytes(
+            new DocumentPage(paging.shown(items), paging.next(items, DocumentItem::id))));
+  }
+
+  Reply create(Context call) throws IOException {
+    takesNoQuery(call);
+    return created(document(call, null));
+  }
+
+  private Reply created(Document document) {
+    store.create(document, AUTHOR);
+    return whole(201, there(document.id()));
+  }
+
+  Reply read(Context call) {
+    takesNoQuery(call);
+    return whole(200, there(call.pathParam("id")));
+  }
+
+  Reply replace(Context call) throws IOException {
+    takesNoQuery(call);
+    String id = call.pathParam("id");
+    Trials.@Nullable Whole before = Trials.read(store, id);
+    @Nullable String ifMatch = call.req().getHeader("If-Match");
+    if (before == null) {
+      if (!Conditions.isCreation(call)) {
+        throw ifMatch == null ? conditionNeeded(id) : stale(id, "is not there");
+      }
+      return created(document(call, id), id);
+    }
+    if (Conditions.isCreation(call)) {
+      throw stale(id, "is there already");
+    }
+    Conditions.seen(ifMatch, before.version());
+    var document = document(call, id);
+    store.replaceTrial(document, before.number(), before.added(), AUTHOR);
+    return whole(200, there(id));
+  }
+
+  private Reply created(Document document, String id) {
+    try {
+      return created(document);
+    } catch (Refusal refusal) {
+      boolean overtaken = refusal.faults().get(0).code() == FaultCode.EXISTS;
+      throw overtaken ? stale(id, "is there already") : refusal;
+    }
+  }
+
+  Reply remove(Context call) {
+    takesNoQuery(call);
+    var now = there(call.pathParam("id"));
+    Conditions.seen(call.req().getHeader("If-Match"), now.version());
+    store.delete(Kind.TRIAL, now.trial().id(), now.number(), AUTHOR);
+    return Reply.empty(204);
+  }
+
+  Reply revisions(Context call) {
+    var paging = Paging.of(call.queryString(), longestQuery, "limit", "cursor");
+    String id = call.pathParam("id");
+    var all = store.revisions(Kind.TRIAL, id);
+    if (all.isEmpty()) {
+      throw absent(id);
+    }
+    int after = paging.afterNumber();
+    var items =
+        all.stream()
+            .filter(one -> one.number() > after)
+            .limit(paging.limit() + 1L)
+            .map(
+                one ->
+                    new RevisionItem(
+                        one.number(), one.written().toString(), one.author(), one.isDeleted()))
+            .toList();
+    return Reply.json(
+        ResultJson.bytes(
+            new RevisionPage(paging.shown(items), paging.next(items, one -> "" + one.revision()))));
+  }
+
+  Reply revision(Context call) {
+    takesNoQuery(call);
+    String id = call.pathParam("id");
+    String number = call.pathParam("number");
+    Trials.@Nullable Whole whole =
+        number.matches("[1-9][0-9]{0,8}") ? Trials.read(store, id, Integer.parseInt(number)) : null;
+    if (whole == null) {
+      throw Refusal.of(
+          FaultCode.NOT_FOUND, "trial `" + id + "` has no revision " + number + " to be read");
+    }
+    return whole(200, whole);
+  }
+
+  Reply observations(Context call) {
+    takesNoQuery(call);
+    var whole = there(call.pathParam("id"));
+    return Reply.json(ResultJson.bytes(new ObservationList(whole.trial().observations())))
+        .ofVersion(whole.version());
+  }
+
+  Reply observe(Context call) throws IOException {
+    takesNoQuery(call);
+    String id = call.pathParam("id");
+    there(id);
+    var given =
+        new RecordReader(kitchens.now(), limits).read(Observation.class, bodies.read(call).tree());
+    var observed = store.observe(id, given, AUTHOR);
+    return Reply.of(
+            observed.isNew() ? 201 : 200, Reply.JSON, ResultJson.bytes(observed.observation()))
+        .with(HttpHeader.LOCATION, PATH + "/" + id + "/observations");
+  }
+
+  private Document document(Context call, @Nullable String id) throws IOException {
+    return new DocumentReader(kitchens.now(), limits)
+        .read(Kind.TRIAL, bodies.read(call).tree(), id);
+  }
+
+  private Trials.Whole there(String id) {
+    Trials.@Nullable Whole whole = Trials.read(store, id);
+    if (whole == null) {
+      throw absent(id);
+    }
+    return whole;
+  }
+
+  private static Reply whole(int status, Trials.Whole whole) {
+    var reply =
+        Reply.of(status, Reply.JSON, ResultJson.bytes(whole.trial())).ofVersion(whole.version());
+    return status == 201 ? reply.with(HttpHeader.LOCATION, PATH + "/" + whole.trial().id()) : reply;
+  }
+
+  private void takesNoQuery(Context call) {
+    QueryInput.plain(call.queryString(), longestQuery);
+  }
+
+  private Refusal absent(String id) {
+    boolean wasThere = !store.revisions(Kind.TRIAL, id).isEmpty();
+    return Refusal.of(
+        FaultCode.NOT_FOUND,
+        wasThere
+            ? "trial `"
+                + id
+                + "` was deleted; its revisions are under "
+                + PATH
+                + "/"
+                + id
+                + "/revisions"
+            : "no trial `" + id + "`");
+  }
+
+  private static Refusal stale(String id, String why) {
+    return new Refusal(new Fault(FaultCode.STALE, "", id, null, "trial `" + id + "` " + why));
+  }
+
+  private static Refusal conditionNeeded(String id) {
+    return new Refusal(
+        new Fault(
+            FaultCode.CONDITION_NEEDED,
+            "",
+            null,
+            "If-None-Match: *",
+            "no trial `" + id + "`; to make it, send `If-None-Match: *`"));
+  }
+}

@@ -1,0 +1,215 @@
+package tamis.api.http;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tamis.api.plugin.PluginLoader;
+import tamis.api.plugin.Plugins;
+import tamis.api.store.SqlStore;
+import tamis.api.version.Versions;
+import tamis.engine.record.Limits;
+
+/** Prices as a spreadsheet sends them, and readings as a probe does. */
+class PricesAndTrialsTest {
+  private static final Plugins PLUGINS =
+      PluginLoader.load(
+          PricesAndTrialsTest.class.getClassLoader(),
+          null,
+          Versions.ofThisBuild(),
+          Duration.ofSeconds(10));
+  private static final String CSV = "text/csv";
+  private static final String JSON = "application/json";
+  private static final String HEADING = "ingredient,pack,price,yieldPercent,supplier\r\n";
+  private static final String TRIAL =
+      """
+      {"id":"t1","formula":"cream@1","started":"2026-04-11T08:00","observations":[
+        {"id":"o1","stage":"syrup","at":"2026-04-11T08:06","measure":"temperature","value":"104 °C"}]}""";
+  private static final String READING =
+      """
+      {"id":"o2","at":"2026-04-11T08:10","measure":"temperature","value":"112 °C"}""";
+
+  @TempDir Path directory;
+  private final HttpClient http = HttpClient.newHttpClient();
+  private SqlStore store;
+  private Server server;
+
+  @BeforeEach
+  void open() {
+    store = SqlStore.sqlite(directory.resolve("tamis.db"), Clock.systemUTC());
+    var settings =
+        new ServerSettings(
+            "127.0.0.1",
+            0,
+            false,
+            List.of(),
+            1 << 20,
+            1 << 20,
+            8 << 10,
+            32,
+            Limits.usual(),
+            Duration.ofSeconds(20),
+            1 << 20);
+    server = Server.start(settings, store, PLUGINS, Versions.ofThisBuild());
+  }
+
+  @AfterEach
+  void close() {
+    server.close();
+    store.close();
+  }
+
+  @Test
+  void prices_begin_empty_and_are_replaced_by_those_who_saw_them() throws Exception {
+    var empty = get("/v1/prices");
+    assertThat(empty.body()).isEqualTo("{}");
+    assertThat(tag(empty)).isEqualTo("\"0\"");
+    assertThat(put("/v1/prices", CSV, HEADING, null).statusCode()).isEqualTo(428);
+    String rows = HEADING + "butter-unsalted,5 kg,11.95 EUR,88.5,\"the dairy, below\"\r\n";
+    var first = put("/v1/prices?format=csv", CSV, rows, "\"0\"");
+    assertThat(first.statusCode()).isEqualTo(200);
+    assertThat(first.body()).isEqualTo(rows);
+    assertThat(put("/v1/prices", CSV, rows, "\"0\"").statusCode()).isEqualTo(412);
+    var read = get("/v1/prices.csv");
+    assertThat(read.body()).isEqualTo(rows);
+    assertThat(read.headers().firstValue("Content-Type")).contains("text/csv; charset=utf-8");
+    assertThat(put("/v1/prices", JSON, get("/v1/prices").body(), tag(read)).statusCode())
+        .isEqualTo(200);
+    assertThat(get("/v1/prices.csv").body()).isEqualTo(rows);
+  }
+
+  @Test
+  void prices_with_a_decimal_comma_go_there_and_back() throws Exception {
+    String rows =
+        "ingredient;pack;price;yieldPercent;supplier\r\nbutter-unsalted;2,5 kg;11,95 EUR;88,5;\r\n";
+    assertThat(put("/v1/prices?decimal=comma", CSV, "\uFEFF" + rows, "\"0\"").statusCode())
+        .isEqualTo(200);
+    assertThat(get("/v1/prices?format=csv&decimal=comma").body()).isEqualTo(rows);
+    assertThat(get("/v1/prices").body()).contains("\"11.95 EUR\"", "\"2.5 kg\"", "88.5");
+  }
+
+  @Test
+  void the_demo_prices_are_taken_as_they_are() throws Exception {
+    String demo = Files.readString(Path.of("../demo-data/prices.csv"));
+    assertThat(put("/v1/prices", CSV, demo, "\"0\"").statusCode()).isEqualTo(200);
+    assertThat(get("/v1/prices.csv").body().lines().count()).isEqualTo(demo.lines().count());
+  }
+
+  @Test
+  void all_rows_are_judged_at_once_and_none_is_kept() throws Exception {
+    String rows = HEADING + "butter,5 kg,cheap,,\r\nsalt,,1 EUR,,\r\nmilk,1 l,2 EUR,120,\r\n";
+    var refused = put("/v1/prices", CSV, rows, "\"0\"");
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body())
+        .contains("/prices/0/price", "/prices/1/pack", "/prices/2/yieldPercent");
+    assertThat(store.revision()).isZero();
+  }
+
+  @Test
+  void what_is_no_csv_says_where() throws Exception {
+    var open = put("/v1/prices", CSV, HEADING + "\"butter,5 kg,1 EUR,,\r\n", "\"0\"");
+    assertThat(open.statusCode()).isEqualTo(400);
+    assertThat(open.body()).contains("the quote that line 2 opens is not closed");
+    var wide = put("/v1/prices", CSV, HEADING + "butter,5 kg\r\n", "\"0\"");
+    assertThat(wide.body()).contains("line 2 has 2 cells, the heading 5");
+    var other = put("/v1/prices", CSV, "ingredient,pack,cost\r\n", "\"0\"");
+    assertThat(other.statusCode()).isEqualTo(422);
+    assertThat(other.body()).contains("heading `cost` is not known here");
+    assertThat(put("/v1/prices", CSV, "", "\"0\"").statusCode()).isEqualTo(400);
+    assertThat(put("/v1/prices", "text/plain", HEADING, "\"0\"").statusCode()).isEqualTo(415);
+  }
+
+  @Test
+  void readings_come_to_a_trial_once_each() throws Exception {
+    makeTheCream();
+    var made = post("/v1/trials", TRIAL);
+    assertThat(made.statusCode()).isEqualTo(201);
+    assertThat(tag(made)).isEqualTo("\"1\"");
+    assertThat(post("/v1/trials", TRIAL).statusCode()).isEqualTo(409);
+    String path = "/v1/trials/t1/observations";
+    assertThat(post(path, READING).statusCode()).isEqualTo(201);
+    assertThat(post(path, READING).statusCode()).isEqualTo(200);
+    assertThat(post(path, READING.replace("112", "113")).statusCode()).isEqualTo(409);
+    assertThat(post(path, READING.replace("T08:10", "T07:10").replace("o2", "o3")).statusCode())
+        .isEqualTo(422);
+    assertThat(post("/v1/trials/t9/observations", READING).statusCode()).isEqualTo(404);
+    var read = get("/v1/trials/t1");
+    assertThat(tag(read)).isEqualTo("\"1.1\"");
+    assertThat(read.body()).contains("\"o1\"", "\"o2\"");
+    assertThat(get(path).body()).contains("\"o1\"", "\"o2\"");
+    assertThat(store.trials()).isEqualTo(2);
+  }
+
+  @Test
+  void a_trial_is_not_replaced_over_a_reading_that_was_not_seen() throws Exception {
+    makeTheCream();
+    var made = put("/v1/trials/t1", JSON, TRIAL, "*");
+    assertThat(made.statusCode()).isEqualTo(201);
+    post("/v1/trials/t1/observations", READING);
+    assertThat(put("/v1/trials/t1", JSON, TRIAL, tag(made)).statusCode()).isEqualTo(412);
+    var read = get("/v1/trials/t1");
+    var replaced = put("/v1/trials/t1", JSON, read.body(), tag(read));
+    assertThat(replaced.statusCode()).isEqualTo(200);
+    assertThat(tag(replaced)).isEqualTo("\"2\"");
+    assertThat(replaced.body()).isEqualTo(read.body());
+    assertThat(get("/v1/trials/t1/revisions/1").body()).isEqualTo(read.body());
+    assertThat(get("/v1/trials/t1/revisions").body()).contains("\"revision\":2");
+    assertThat(get("/v1/trials?q=cream").body()).contains("\"id\":\"t1\"");
+    var gone = send("/v1/trials/t1", JSON, "\"2\"", "DELETE", "");
+    assertThat(gone.statusCode()).isEqualTo(204);
+    assertThat(get("/v1/trials/t1").statusCode()).isEqualTo(404);
+    assertThat(get("/v1/trials/t1/revisions/2").statusCode()).isEqualTo(200);
+  }
+
+  private void makeTheCream() throws Exception {
+    String cream =
+        "{\"id\":\"cream\",\"lines\":[{\"ingredient\":\"egg\",\"quantity\":\"1 each\"}]}";
+    assertThat(post("/v1/formulas", cream).statusCode()).isEqualTo(201);
+  }
+
+  private static String tag(HttpResponse<String> response) {
+    return response.headers().firstValue("ETag").orElse("none");
+  }
+
+  private HttpResponse<String> get(String path) throws Exception {
+    return send(path, null, null, "GET", "");
+  }
+
+  private HttpResponse<String> post(String path, String body) throws Exception {
+    return send(path, JSON, null, "POST", body);
+  }
+
+  /** {@code *} makes something new; null sends no condition. */
+  private HttpResponse<String> put(String path, String type, String body, String tag)
+      throws Exception {
+    return send(path, type, tag, "PUT", body);
+  }
+
+  private HttpResponse<String> send(String path, String type, String tag, String verb, String body)
+      throws Exception {
+    var request =
+        HttpRequest.newBuilder(URI.create(server.address() + path))
+            .method(
+                verb, verb.equals("GET") ? BodyPublishers.noBody() : BodyPublishers.ofString(body));
+    if (type != null) {
+      request.header("Content-Type", type);
+    }
+    if (tag != null) {
+      request.header(tag.equals("*") ? "If-None-Match" : "If-Match", tag);
+    }
+    return http.send(request.build(), BodyHandlers.ofString());
+  }
+}
