@@ -190,11 +190,7 @@ class StoreBenchmark {
         large,
         (s, n, r) -> s.list(Kind.FORMULA, "rare" + r.nextInt(n), 50, null));
     report(
-        name,
-        "common word",
-        small,
-        large,
-        (s, n, r) -> s.list(Kind.FORMULA, "coffee", 50, null));
+        name, "common word", small, large, (s, n, r) -> s.list(Kind.FORMULA, "coffee", 50, null));
     report(
         name,
         "common beginnings",
