@@ -96,6 +96,17 @@ class DocumentationTest {
   }
 
   @Test
+  void the_program_that_is_shown_is_the_one_that_is_run() throws Exception {
+    String source = Files.readString(Path.of("src/test/java/tamis/api/ScalingWithoutHttp.java"));
+    String region = source.split("// region scaling\n", -1)[1].split("    // endregion", -1)[0];
+    assertThat(Fences.of("README.md"))
+        .filteredOn(block -> block.language().equals("java"))
+        .singleElement()
+        .extracting(Fences.Block::text)
+        .isEqualTo(region.stripTrailing().stripIndent() + "\n");
+  }
+
+  @Test
   void the_list_of_calculations_is_the_catalogue() throws Exception {
     Map<?, ?> catalogue = (Map<?, ?>) tree(get("/v1/calculations").body());
     List<List<String>> offered = new ArrayList<>();

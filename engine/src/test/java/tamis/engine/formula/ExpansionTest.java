@@ -246,6 +246,8 @@ class ExpansionTest {
     Batch changed = batch.withGrams(line -> line.grams().times(2));
     assertThat(changed.root().madeUp().typical()).isEqualTo(200);
     assertThat(changed.root().finished().typical()).isEqualTo(80);
+    assertThat(batch.times(2).root().finished().typical()).isEqualTo(160);
+    assertThat(batch.times(2).factor()).isEqualTo(2);
   }
 
   @Test

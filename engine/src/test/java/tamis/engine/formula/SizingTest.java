@@ -267,6 +267,14 @@ class SizingTest {
                 List.of(have("ingredient", "egg", "5 each"), have("ingredient", "milk", "2 l")));
     assertThat(batch.limitedBy()).as("250 g of 150 g").isEqualTo("egg");
     assertThat(batch.factor()).isEqualTo(250 / 150.0, within(EXACT));
+    Batch other =
+        eclairs()
+            .batch(
+                "eclairs",
+                "stock",
+                List.of(have("ingredient", "egg", "5 each"), have("ingredient", "milk", "300 g")));
+    assertThat(other.limitedBy()).as("and the last if it is scarcer").isEqualTo("milk-whole");
+    assertThat(other.factor()).isEqualTo(1, within(EXACT));
   }
 
   @Test
