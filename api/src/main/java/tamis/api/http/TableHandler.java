@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tamis.api.http.TableList.TableItem;
+import tamis.api.plugin.Plugins;
 import tamis.api.representation.Format;
 import tamis.api.representation.Formats;
 import tamis.api.representation.Options;
@@ -31,11 +32,11 @@ final class TableHandler {
   private static final String CSV_ENDING = ".csv";
   private static final List<Format> FORMATS = List.of(Format.JSON, Format.CSV);
 
-  private final Map<String, Table> tables;
+  private final Plugins plugins;
   private final int longestQuery;
 
-  TableHandler(Map<String, Table> tables, ServerSettings settings) {
-    this.tables = tables;
+  TableHandler(Plugins plugins, ServerSettings settings) {
+    this.plugins = plugins;
     this.longestQuery = settings.queryBytes();
   }
 
@@ -59,7 +60,7 @@ final class TableHandler {
   Reply list(Context call) {
     QueryInput.plain(call.queryString(), longestQuery);
     var items =
-        tables.values().stream()
+        plugins.tables().values().stream()
             .map(table -> new TableItem(table.name(), table.title(), table.rows().size()))
             .sorted(Comparator.comparing(TableItem::name))
             .toList();
@@ -143,6 +144,7 @@ final class TableHandler {
   }
 
   private Table table(String name) {
+    var tables = plugins.tables();
     @Nullable Table table = tables.get(name);
     if (table == null) {
       throw Refusal.of(

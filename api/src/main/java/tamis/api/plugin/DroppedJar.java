@@ -120,7 +120,8 @@ final class DroppedJar implements AutoCloseable {
     }
     var guard = new WatchedGuard(plugin.name(), here, limit);
     guards.add(guard);
-    return new LoadedPlugin(plugin.name(), file, hash, calculations, plugin.tables(), guard);
+    var tables = List.copyOf(plugin.tables());
+    return new LoadedPlugin(plugin.name(), file, hash, calculations, () -> tables, guard);
   }
 
   private void refuseOtherContract(int spi) {

@@ -30,13 +30,11 @@ public final class PluginLoader {
   private final List<RefusedJar> refused = new ArrayList<>();
   private final List<AutoCloseable> open = new ArrayList<>();
   private final Set<String> names = new HashSet<>();
-  private final Map<String, String> tables = new HashMap<>();
   private final Map<String, LoadedPlugin> offering = new HashMap<>();
 
   private PluginLoader(Versions versions, Duration limit) {
     this.versions = versions;
     this.limit = limit;
-    Pantry.builtInTables().forEach(table -> tables.put(table.name(), "the engine"));
   }
 
   /**
@@ -66,7 +64,7 @@ public final class PluginLoader {
         LoadedPlugin.BUILT_IN,
         versions.program() + "/" + versions.tables(),
         plugin.calculations(),
-        plugin.tables(),
+        plugin::tables,
         new DirectGuard(plugin.name()));
   }
 
@@ -102,13 +100,18 @@ public final class PluginLoader {
     if (names.contains(plugin.name())) {
       throw new UnusablePlugin("a plugin `" + plugin.name() + "` is loaded already; remove one");
     }
-    for (var table : plugin.tables()) {
-      var owner = tables.get(table.name());
-      if (owner != null) {
-        throw new UnusablePlugin(
-            "its table `" + table.name() + "` is brought by " + owner + " already");
+    for (var table : plugin.tables().get()) {
+      if (tables().contains(table.name())) {
+        throw new UnusablePlugin("its table `" + table.name() + "` is brought by another already");
       }
     }
+  }
+
+  private Set<String> tables() {
+    var names = new HashSet<String>();
+    Pantry.builtInTables().forEach(table -> names.add(table.name()));
+    loaded.forEach(plugin -> plugin.tables().get().forEach(table -> names.add(table.name())));
+    return names;
   }
 
   private void take(LoadedPlugin plugin) {
@@ -126,7 +129,6 @@ public final class PluginLoader {
       }
     }
     names.add(plugin.name());
-    plugin.tables().forEach(table -> tables.put(table.name(), plugin.name()));
     loaded.add(plugin);
   }
 

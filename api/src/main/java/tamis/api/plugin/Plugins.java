@@ -1,5 +1,6 @@
 package tamis.api.plugin;
 
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,7 +28,7 @@ public final class Plugins implements AutoCloseable, Calculator {
   private final List<RefusedJar> refused;
   private final List<AutoCloseable> open;
   private final Map<String, Entry> byCalculation = new TreeMap<>();
-  private final Map<String, Table> tables = new LinkedHashMap<>();
+  private @Nullable Map<String, Table> tables;
 
   private record Entry(LoadedPlugin plugin, Calculation<?, ?> calculation) {}
 
@@ -35,10 +36,8 @@ public final class Plugins implements AutoCloseable, Calculator {
     this.loaded = List.copyOf(loaded);
     this.refused = List.copyOf(refused);
     this.open = List.copyOf(open);
-    Pantry.builtInTables().forEach(table -> tables.put(table.name(), table));
     for (var plugin : loaded) {
       plugin.calculations().forEach(c -> byCalculation.put(c.name(), new Entry(plugin, c)));
-      plugin.tables().forEach(table -> tables.put(table.name(), table));
     }
   }
 
@@ -50,9 +49,17 @@ public final class Plugins implements AutoCloseable, Calculator {
     return refused;
   }
 
-  /** All tables, those of the engine first. */
-  public Map<String, Table> tables() {
-    return tables;
+  /** All tables, those of the engine first. Most are large: they are read when first asked for. */
+  public synchronized Map<String, Table> tables() {
+    var known = tables;
+    if (known == null) {
+      var all = new LinkedHashMap<String, Table>();
+      Pantry.builtInTables().forEach(table -> all.put(table.name(), table));
+      loaded.forEach(plugin -> plugin.tables().get().forEach(t -> all.put(t.name(), t)));
+      known = Collections.unmodifiableMap(all);
+      tables = known;
+    }
+    return known;
   }
 
   /** All calculations by name, in the order of their names. */
@@ -100,7 +107,7 @@ public final class Plugins implements AutoCloseable, Calculator {
   public Pantry.Fittings fittings(Limits limits) {
     var calculations = new HashMap<String, Calculation<?, ?>>();
     byCalculation.forEach((name, entry) -> calculations.put(name, entry.calculation()));
-    return new Pantry.Fittings(calculations, tables, limits, this);
+    return new Pantry.Fittings(calculations, this::tables, limits, this);
   }
 
   /** Runs what one calculation asks of another, guarded as every call is. */

@@ -149,7 +149,7 @@ class DroppedPluginsTest {
 
   @Test
   void one_that_does_not_end_is_cut_and_after_a_few_calls_switched_off() throws IOException {
-    try (var served = working("while (true) Thread.onSpinWait();")) {
+    try (var served = working(PluginJar.ENDLESS)) {
       for (int i = 0; i < 3; i++) {
         served
             .ask()
@@ -199,9 +199,7 @@ class DroppedPluginsTest {
 
   @Test
   void the_inner_one_is_named_when_one_calls_another_that_does_not_end() throws IOException {
-    PluginJar.of("inner", "endless")
-        .working("while (true) Thread.onSpinWait();")
-        .in(directory, "inner.jar");
+    PluginJar.of("inner", "endless").working(PluginJar.ENDLESS).in(directory, "inner.jar");
     PluginJar.of("outer", "weighing")
         .working(
             "return (Answer<Weighed>) kitchen.calculate(\"endless\", java.util.Map.of(\"grams\", 1));")
@@ -231,6 +229,15 @@ class DroppedPluginsTest {
           .get("/v1/calculations/weighing-two?grams=5&format=text")
           .then()
           .body(equalTo("2"));
+    }
+  }
+
+  @Test
+  void its_table_is_served_as_ours_are() throws IOException {
+    PluginJar.of("dropped", "weighing").bringing("crumbs").in(directory, "crumbs.jar");
+    try (var served = served()) {
+      served.ask().get("/v1/tables/crumbs").then().statusCode(200).body("rows[0].grams", is("1"));
+      served.ask().get("/v1/tables").then().body("items.name", hasItem("crumbs"));
     }
   }
 

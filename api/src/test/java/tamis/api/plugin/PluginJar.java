@@ -8,7 +8,9 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.jar.Attributes;
 import java.util.jar.JarEntry;
 import java.util.jar.JarOutputStream;
@@ -18,6 +20,10 @@ import javax.tools.ToolProvider;
 
 /** Compiles the source of a plugin and packs it as its author would. */
 public final class PluginJar {
+  /** Code that nothing ends. It sleeps, so that the tests that follow keep their cores. */
+  public static final String ENDLESS =
+      "while (true) try { Thread.sleep(1_000); } catch (InterruptedException goesOn) { }";
+
   private static final String SOURCE =
       """
       package dropped;
@@ -82,6 +88,7 @@ public final class PluginJar {
   private String spi = "1";
   private String provider = "dropped.Dropped";
   private boolean withoutClass;
+  private final Map<String, String> tables = new LinkedHashMap<>();
 
   private PluginJar(String plugin, String calculation) {
     source = SOURCE.replace("PLUGIN", plugin).replace("CALCULATION", calculation);
@@ -123,6 +130,25 @@ public final class PluginJar {
     return this;
   }
 
+  /** A table that it brings, with one row. */
+  public PluginJar bringing(String table) {
+    tables.put(
+        "dropped/" + table + ".csv",
+        "crumb,grams,source,locator,basis,as_of\nfine,1,common-practice,sieved,common practice,2026\n");
+    return changing(
+        "public record Weighed(",
+        """
+        @Override
+        public List<tamis.engine.table.Table> tables() {
+          return List.of(
+              tamis.engine.table.TableReader.read(
+                  Dropped.class, "TABLE.csv", "Crumbs", List.of("crumb")));
+        }
+
+        public record Weighed("""
+            .replace("TABLE", table));
+  }
+
   /** Leaves the class of its result out, as a careless build does. */
   public PluginJar withoutItsRecord() {
     withoutClass = true;
@@ -144,6 +170,9 @@ public final class PluginJar {
         if (!withoutClass || !one.toString().endsWith("$Weighed.class")) {
           add(out, classes.relativize(one).toString(), Files.readAllBytes(one));
         }
+      }
+      for (var table : tables.entrySet()) {
+        add(out, table.getKey(), table.getValue().getBytes(StandardCharsets.UTF_8));
       }
       if (provider != null) {
         add(

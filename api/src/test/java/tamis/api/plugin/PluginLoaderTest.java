@@ -127,9 +127,7 @@ class PluginLoaderTest {
 
   @Test
   void a_plugin_that_never_ends_its_start_is_refused_by_name() throws IOException {
-    PluginJar.of("dropped", "weighing")
-        .starting("while (true) Thread.onSpinWait();")
-        .in(directory, "endless.jar");
+    PluginJar.of("dropped", "weighing").starting(PluginJar.ENDLESS).in(directory, "endless.jar");
     long from = System.nanoTime();
     isRefused("endless.jar", "did not end");
     assertThat(Duration.ofNanos(System.nanoTime() - from)).isLessThan(LIMIT.multipliedBy(3));
@@ -166,6 +164,21 @@ class PluginLoaderTest {
       assertThat(plugins.calculation("weighing")).isNotNull();
       assertThat(plugins.refused()).singleElement().extracting(RefusedJar::jar).isEqualTo("b.jar");
     }
+  }
+
+  @Test
+  void a_table_is_brought_along() throws IOException {
+    PluginJar.of("dropped", "weighing").bringing("crumbs").in(directory, "crumbs.jar");
+    try (var plugins = load()) {
+      assertThat(plugins.refused()).isEmpty();
+      assertThat(plugins.tables().get("crumbs").row("fine").number("grams")).isEqualTo(1);
+    }
+  }
+
+  @Test
+  void a_table_that_another_brings_is_refused() throws IOException {
+    PluginJar.of("dropped", "weighing").bringing("pans").in(directory, "pans.jar");
+    isRefused("pans.jar", "its table `pans` is brought by another already");
   }
 
   @Test

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.fault.Fault;
 import tamis.engine.fault.FaultCode;
@@ -49,18 +50,17 @@ public final class Pantry implements Kitchen, Larder {
    * What does not change while the program runs.
    *
    * @param calculations by name
-   * @param tables by name, of the engine and of all plugins
+   * @param tables by name, of the engine and of all plugins; read when the first is asked for
    * @param limits how much is read and expanded
    * @param calculator how calculations are run that calculations call
    */
   public record Fittings(
       Map<String, Calculation<?, ?>> calculations,
-      Map<String, Table> tables,
+      Supplier<Map<String, Table>> tables,
       Limits limits,
       Calculator calculator) {
     public Fittings {
       calculations = Map.copyOf(calculations);
-      tables = Map.copyOf(tables);
     }
 
     /** The engine's own tables and these plugins, with the usual limits. */
@@ -72,7 +72,7 @@ public final class Pantry implements Kitchen, Larder {
         plugin.calculations().forEach(c -> calculations.put(c.name(), c));
         plugin.tables().forEach(t -> tables.put(t.name(), t));
       }
-      return new Fittings(calculations, tables, Limits.usual(), Calculator.DIRECT);
+      return new Fittings(calculations, () -> tables, Limits.usual(), Calculator.DIRECT);
     }
   }
 
@@ -168,11 +168,11 @@ public final class Pantry implements Kitchen, Larder {
 
   @Override
   public Table table(String name) {
-    @Nullable Table table = fittings.tables().get(name);
+    @Nullable Table table = fittings.tables().get().get(name);
     if (table == null) {
       throw Refusal.of(
           FaultCode.UNKNOWN_TABLE,
-          "no table `" + name + "`" + Nearest.suggestion(name, fittings.tables().keySet()));
+          "no table `" + name + "`" + Nearest.suggestion(name, fittings.tables().get().keySet()));
     }
     return table;
   }
