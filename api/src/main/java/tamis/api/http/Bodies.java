@@ -21,6 +21,11 @@ final class Bodies {
   /** Threads that may wait for slow senders; the rest stays free for everybody else. */
   private static final int MOST_AT_ONCE = 100;
 
+  private static final int PART = 8_192;
+
+  /** A caller who tells of more must send it before there is room for it. */
+  private static final int LARGEST_TAKEN_ON_TRUST = 64 * 1024;
+
   private final int mostBytes;
   private final Duration patience;
   private final JsonLimits limits;
@@ -77,7 +82,7 @@ final class Bodies {
           FaultCode.TOO_OFTEN, "too many bodies are being sent at this moment; try again in 5 s");
     }
     try {
-      return read(request, told < 0 ? 8_192 : (int) told);
+      return read(request, told < 0 ? PART : (int) Math.min(told, LARGEST_TAKEN_ON_TRUST));
     } finally {
       places.release();
     }
@@ -87,7 +92,7 @@ final class Bodies {
     long deadline = System.nanoTime() + patience.toNanos();
     var in = request.getInputStream();
     var body = new ByteArrayOutputStream(expected);
-    byte[] part = new byte[8_192];
+    byte[] part = new byte[PART];
     for (int count = in.read(part); count >= 0; count = in.read(part)) {
       body.write(part, 0, count);
       if (body.size() > mostBytes) {

@@ -22,13 +22,11 @@ final class Door {
 
   private final Origins origins;
   private final RequestLog log;
-  private final Metrics metrics;
   private final int longestAddress;
 
-  Door(ServerSettings settings, RequestLog log, Metrics metrics) {
+  Door(ServerSettings settings, RequestLog log) {
     this.origins = new Origins(settings.origins());
     this.log = log;
-    this.metrics = metrics;
     this.longestAddress = settings.queryBytes();
   }
 
@@ -39,7 +37,6 @@ final class Door {
     long nanos = System.nanoTime() - from;
     String verb = call.method().name(); // a closed list, so that nobody fills memory with names
     log.told(verb, route, status, nanos);
-    metrics.told(verb, route, status, nanos);
   }
 
   private Reply answer(Context call, String route, Endpoint endpoint) {
@@ -52,7 +49,7 @@ final class Door {
       return Problems.of(refusal);
     } catch (IOException cut) {
       return cutOff(cut);
-    } catch (Exception | StackOverflowError | LinkageError unexpected) {
+    } catch (Exception | VirtualMachineError | LinkageError unexpected) {
       LOG.error("{} {} failed", call.req().getMethod(), route, unexpected);
       return Problems.of(Problems.failed());
     }

@@ -4,15 +4,25 @@ import java.io.PrintStream;
 import java.util.Locale;
 import java.util.concurrent.atomic.AtomicLong;
 
-/** One line a request on stderr: its number since the start, route, status and time. */
+/** Is told of every request that was answered. */
+@FunctionalInterface
 interface RequestLog {
   void told(String verb, String route, int status, long nanos);
 
+  /** Tells another, too. */
+  default RequestLog and(RequestLog other) {
+    return (verb, route, status, nanos) -> {
+      told(verb, route, status, nanos);
+      other.told(verb, route, status, nanos);
+    };
+  }
+
+  /** Lines on stderr, or nothing. */
   static RequestLog of(boolean on) {
     return on ? new Lines(System.err) : (verb, route, status, nanos) -> {};
   }
 
-  /** Writes lines. */
+  /** One line a request: its number since the start, verb, route, status and time. */
   final class Lines implements RequestLog {
     private final AtomicLong numbers = new AtomicLong();
     private final PrintStream out;

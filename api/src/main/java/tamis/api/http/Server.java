@@ -21,6 +21,9 @@ public final class Server implements AutoCloseable {
   /** How long calls that are under way may take when the program is stopped. */
   private static final long MILLIS_TO_END = 5_000;
 
+  /** How long a connection may stay silent then: most are kept open for a next request. */
+  private static final long MILLIS_TO_CLOSE_IDLE = 200;
+
   /** A reader slower than this holds a thread for nothing. */
   static final int LEAST_BYTES_A_SECOND = 512;
 
@@ -46,9 +49,9 @@ public final class Server implements AutoCloseable {
    */
   public static Server start(
       ServerSettings settings, Store store, Plugins plugins, Versions versions) {
-    var log = RequestLog.of(settings.log());
     var metrics = new Metrics();
-    var door = new Door(settings, log, metrics);
+    var log = RequestLog.of(settings.log()).and(metrics);
+    var door = new Door(settings, log);
     var routes = routes(settings, store, plugins, versions, metrics);
     var javalin =
         Javalin.create(
@@ -84,7 +87,7 @@ public final class Server implements AutoCloseable {
     new IngredientHandler(store, kitchens, bodies, settings).register(routes);
     new PriceHandler(store, bodies, settings).register(routes);
     new TrialHandler(store, kitchens, bodies, settings).register(routes);
-    new TableHandler(plugins.tables(), settings).register(routes);
+    new TableHandler(plugins, settings).register(routes);
     new HealthHandler(plugins, store, versions).register(routes);
     new DocsHandler(plugins, versions).register(routes);
     metrics.register(routes);
@@ -114,6 +117,7 @@ public final class Server implements AutoCloseable {
           connector.setHost(settings.host());
           connector.setPort(settings.port());
           connector.setIdleTimeout(settings.sender().toMillis());
+          connector.setShutdownIdleTimeout(MILLIS_TO_CLOSE_IDLE);
           connector.addBean(new SlowHeads(connector, settings.sender()));
           return connector;
         });

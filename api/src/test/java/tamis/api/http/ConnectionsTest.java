@@ -103,6 +103,21 @@ class ConnectionsTest {
   }
 
   @Test
+  void head_and_body_come_in_one_piece() throws IOException {
+    try (var raw = new Raw(served.port())) {
+      for (int i = 0; i < 20; i++) {
+        raw.send("GET /health/live HTTP/1.1\r\nHost: x\r\n\r\n");
+        assertThat(raw.piece()).endsWith("{\"status\":\"live\"}");
+      }
+    }
+  }
+
+  @Test
+  void all_of_the_server_may_be_asked_for_its_options() throws IOException {
+    assertThat(Raw.ask(served.port(), "OPTIONS", "*").status()).isEqualTo(204);
+  }
+
+  @Test
   void a_body_that_stops_coming_is_cut_off() throws IOException {
     try (var raw = new Raw(served.port())) {
       raw.send(POST + "Content-Length: 1000\r\n\r\n{");

@@ -7,6 +7,7 @@ import static org.hamcrest.Matchers.is;
 import static org.hamcrest.Matchers.not;
 
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
@@ -57,6 +58,20 @@ class HealthTest {
           .body(containsString("jvm_memory_used_bytes"))
           .body(not(containsString("none-1")))
           .body(not(containsString("SIEVE")));
+    }
+  }
+
+  @Test
+  void what_is_no_http_is_counted_too() throws IOException {
+    try (var served = Served.usual()) {
+      Raw.ask(served.port(), "nonsense\r\n\r\n");
+      served
+          .ask()
+          .get("/metrics")
+          .then()
+          .body(
+              containsString(
+                  "tamis_requests_seconds_count{route=\"-\",status=\"400\",verb=\"-\"} 1"));
     }
   }
 

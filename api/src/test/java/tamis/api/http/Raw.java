@@ -92,6 +92,13 @@ final class Raw implements AutoCloseable {
     }
   }
 
+  /** What one read gives. */
+  String piece() throws IOException {
+    byte[] bytes = new byte[65_536];
+    int count = socket.getInputStream().read(bytes);
+    return new String(bytes, 0, Math.max(count, 0), StandardCharsets.ISO_8859_1);
+  }
+
   Answer rest() throws IOException {
     var all = new String(socket.getInputStream().readAllBytes(), StandardCharsets.ISO_8859_1);
     var parts = all.split("\r\n\r\n", 2);
