@@ -3,6 +3,8 @@ package tamis.api.command;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -23,6 +25,8 @@ import tamis.api.version.Versions;
     mixinStandardHelpOptions = true,
     versionProvider = VersionLines.class)
 public final class Serve implements Callable<Integer> {
+  private static final int SECONDS_TO_CLOSE = 10;
+
   private final Map<String, String> environment;
 
   @Spec private CommandSpec spec;
@@ -53,10 +57,11 @@ public final class Serve implements Callable<Integer> {
   public Integer call() {
     var settings = new Settings(options(), environment);
     var told = settings.server();
+    var closed = new CountDownLatch(1);
     try (var plugins = plugins(settings);
         var held = HeldStore.open(settings);
         var server = open(told, filled(settings, held.store(), plugins), plugins)) {
-      Runtime.getRuntime().addShutdownHook(new Thread(server::close, "stop"));
+      Runtime.getRuntime().addShutdownHook(new Thread(() -> stop(server, closed), "stop"));
       var out = spec.commandLine().getOut();
       out.println("Tamis is serving at " + server.address());
       out.flush();
@@ -64,8 +69,20 @@ public final class Serve implements Callable<Integer> {
         Demo.show(server.address(), spec.commandLine().getErr());
       }
       server.join();
+    } finally {
+      closed.countDown();
     }
     return 0;
+  }
+
+  /** The program ends with this: so it waits until store and plugins are closed, too. */
+  private static void stop(Server server, CountDownLatch closed) {
+    server.close();
+    try {
+      closed.await(SECONDS_TO_CLOSE, TimeUnit.SECONDS);
+    } catch (InterruptedException hurried) {
+      Thread.currentThread().interrupt();
+    }
   }
 
   /** Our plugins and those of the directory that is named. */

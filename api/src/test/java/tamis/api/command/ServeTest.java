@@ -28,8 +28,10 @@ class ServeTest {
   @TempDir private Path directory;
 
   private Process start(Map<String, String> environment, String... arguments) throws IOException {
+    var temporary = Files.createDirectories(directory.resolve("temporary"));
     var command = new ArrayList<String>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.add("-Djava.io.tmpdir=" + temporary);
     command.add("-cp");
     command.add(System.getProperty("java.class.path"));
     command.add("tamis.api.Main");
@@ -84,6 +86,30 @@ class ServeTest {
         .doesNotContain("no answer");
     assertThat(err().lines())
         .anyMatch(told -> told.matches("\\d+ GET /health/live 200 [0-9.]+ ms"));
+  }
+
+  @Test
+  void it_leaves_nothing_behind_when_it_is_stopped() throws Exception {
+    PluginJar.of("dropped", "weighing").in(directory, "weighing.jar");
+    for (int start = 0; start < 2; start++) {
+      var process = start(Map.of(), "--port", "0", "--plugins", directory.toString());
+      try (var out = out(process)) {
+        var address = out.readLine().substring(SERVING.length());
+        assertThat(get(address + "/v1/calculations/weighing?grams=5&format=text")).isEqualTo("5");
+        assertThat(copies()).isNotEmpty();
+        process.toHandle().destroy();
+        assertThat(process.waitFor(30, TimeUnit.SECONDS)).isTrue();
+      } finally {
+        process.destroyForcibly();
+      }
+      assertThat(copies()).as("copies of plugins").isEmpty();
+    }
+  }
+
+  private List<Path> copies() throws IOException {
+    try (var files = Files.list(directory.resolve("temporary"))) {
+      return files.filter(file -> file.toString().contains("tamis-plugins")).toList();
+    }
   }
 
   @Test
