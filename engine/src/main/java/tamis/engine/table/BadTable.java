@@ -1,6 +1,6 @@
 package tamis.engine.table;
 
-/** A table that cannot be used; it stops the start and names file, line and column. */
+/** A table that cannot be used; it names file, line and column. */
 public final class BadTable extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
