@@ -6,6 +6,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
 import io.javalin.util.JavalinBindException;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.ServerConnector;
@@ -29,6 +30,9 @@ public final class Server implements AutoCloseable {
 
   private final Javalin javalin;
   private final ServerSettings settings;
+
+  /** A signal and the end of the program both close it, maybe at once. */
+  private final AtomicBoolean closing = new AtomicBoolean();
 
   /** The address cannot be served at. */
   public static final class AddressTaken extends RuntimeException {
@@ -149,6 +153,8 @@ public final class Server implements AutoCloseable {
 
   @Override
   public void close() {
-    javalin.stop();
+    if (!closing.getAndSet(true)) {
+      javalin.stop();
+    }
   }
 }
