@@ -1,0 +1,141 @@
+package tamis.plugin.timeline;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Work with what it waits for, in microseconds. Each piece of work has a length, bounds of its
+ * start, links to others, and may need a place in pools.
+ */
+final class Network {
+  private final long[] lengths;
+  private final long[] notBefore;
+  private final long[] notAfter;
+  private final boolean[] attended;
+  private final WorkingTime working;
+  private final List<Link> links;
+  private final List<Pool> pools;
+
+  /**
+   * @param lengths how long each takes
+   * @param notBefore earliest start of each
+   * @param notAfter latest start of each
+   * @param attended which must lie in working time
+   */
+  Network(
+      long[] lengths,
+      long[] notBefore,
+      long[] notAfter,
+      boolean[] attended,
+      WorkingTime working,
+      List<Link> links,
+      List<Pool> pools) {
+    this.lengths = lengths;
+    this.notBefore = notBefore;
+    this.notAfter = notAfter;
+    this.attended = attended;
+    this.working = working;
+    this.links = List.copyOf(links);
+    this.pools = pools.stream().filter(Pool::canBind).toList();
+  }
+
+  int size() {
+    return lengths.length;
+  }
+
+  long length(int work) {
+    return lengths[work];
+  }
+
+  long notBefore(int work) {
+    return notBefore[work];
+  }
+
+  long notAfter(int work) {
+    return notAfter[work];
+  }
+
+  WorkingTime working() {
+    return working;
+  }
+
+  List<Link> links() {
+    return links;
+  }
+
+  List<Pool> pools() {
+    return pools;
+  }
+
+  boolean attended(int work) {
+    return attended[work];
+  }
+
+  /** The first start not before {@code time} that working time allows. */
+  long nextStart(int work, long time) {
+    return attended[work] ? working.nextStart(time, lengths[work]) : time;
+  }
+
+  /** The last start not after {@code time} that working time allows. */
+  long lastStart(int work, long time) {
+    return attended[work] ? working.lastStart(time, lengths[work]) : time;
+  }
+
+  /** When the last of all ends. */
+  long finish(long[] starts) {
+    long finish = -WorkingTime.NEVER;
+    for (int i = 0; i < starts.length; i++) {
+      finish = Math.max(finish, starts[i] + lengths[i]);
+    }
+    return finish;
+  }
+
+  /** When the first of all starts. */
+  static long start(long[] starts) {
+    return Arrays.stream(starts).min().orElse(0);
+  }
+
+  Network with(List<Link> more) {
+    List<Link> all = new ArrayList<>(links);
+    all.addAll(more);
+    return new Network(lengths, notBefore, notAfter, attended, working, all, pools);
+  }
+
+  Network withLinks(List<Link> others) {
+    return new Network(lengths, notBefore, notAfter, attended, working, others, pools);
+  }
+
+  Network withoutPools() {
+    return new Network(lengths, notBefore, notAfter, attended, working, links, List.of());
+  }
+
+  Network between(long[] earliest, long[] latest) {
+    return new Network(lengths, earliest, latest, attended, working, links, pools);
+  }
+
+  /** The same work in time that runs backwards, none of it ending after {@code finish}. */
+  Network mirrored(long finish) {
+    long[] early = new long[size()];
+    long[] late = new long[size()];
+    for (int i = 0; i < size(); i++) {
+      early[i] = -Math.min(notAfter[i] + lengths[i], finish);
+      late[i] = -(notBefore[i] + lengths[i]);
+    }
+    List<Link> turned = new ArrayList<>();
+    for (Link link : links) {
+      long lag = link.lag() + lengths[link.to()] - lengths[link.from()];
+      turned.add(new Link(link.to(), link.from(), lag));
+    }
+    return new Network(lengths, early, late, attended, working.mirrored(), turned, pools);
+  }
+
+  /** Starts of a mirrored network in time that runs as usual, and the other way round. */
+  long[] mirrored(long[] starts) {
+    long[] turned = new long[starts.length];
+    for (int i = 0; i < starts.length; i++) {
+      turned[i] = -(starts[i] + lengths[i]);
+    }
+    return turned;
+  }
+}

@@ -1,0 +1,31 @@
+package tamis.plugin.timeline;
+
+/** A plan that was found, in microseconds, and how good it is known to be. */
+final class Outcome {
+  private final long[] starts;
+  private final long bound;
+  private final boolean best;
+
+  /**
+   * @param starts the start of each
+   * @param bound no plan ends before this; counted backwards, none starts after
+   * @param best whether it is known that none is better
+   */
+  Outcome(long[] starts, long bound, boolean best) {
+    this.starts = starts;
+    this.bound = bound;
+    this.best = best;
+  }
+
+  long[] starts() {
+    return starts;
+  }
+
+  long bound() {
+    return bound;
+  }
+
+  boolean isBest() {
+    return best;
+  }
+}
