@@ -68,6 +68,17 @@ public final class OpenApi {
         Tree.of("name", "Apache-2.0", "url", "https://www.apache.org/licenses/LICENSE-2.0.txt"));
   }
 
+  private static final Map<String, String> FIXED_TAGS =
+      Map.of(
+          "calculations", "What can be computed, and any calculation by its name",
+          "docs", "This page",
+          "formulas", "Formulas of the shop, with all their revisions",
+          "health", "Whether the program runs and is ready, and its numbers for monitoring",
+          "ingredients", "Ingredients: those built in, and the shop's own",
+          "prices", "What the shop pays, as JSON or as a spreadsheet's CSV",
+          "tables", "Tables that answers rest on, each row with its source",
+          "trials", "Makings of a formula with what was read, weighed and tasted");
+
   @SuppressWarnings("unchecked") // objects of a tree have names of text
   private static List<Object> tags(Map<String, Object> paths, List<Offered> offered) {
     Map<String, Object> tags = new TreeMap<>();
@@ -76,7 +87,7 @@ public final class OpenApi {
         Object told = ((Map<String, Object>) operation).getOrDefault("tags", List.of());
         for (Object tag : (List<Object>) told) {
           String name = String.valueOf(tag);
-          tags.put(name, Tree.of("name", name, "description", "All about " + name));
+          tags.put(name, Tree.of("name", name, "description", FIXED_TAGS.getOrDefault(name, name)));
         }
       }
     }

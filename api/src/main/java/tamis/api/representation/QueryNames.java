@@ -89,6 +89,8 @@ final class QueryNames {
             required,
             "description",
             SchemaWords.description(component),
+            "example",
+            schema.remove("example"),
             "schema",
             schema));
   }
