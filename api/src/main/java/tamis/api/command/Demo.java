@@ -13,15 +13,22 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tamis.api.plugin.Plugins;
+import tamis.api.representation.CsvInput;
 import tamis.api.representation.JsonLimits;
 import tamis.api.representation.StrictJson;
+import tamis.api.store.Document;
 import tamis.api.store.DocumentReader;
 import tamis.api.store.Kind;
 import tamis.api.store.Store;
 import tamis.engine.fault.FaultCode;
 import tamis.engine.fault.Refusal;
 import tamis.engine.kitchen.Pantry;
+import tamis.engine.price.Price;
+import tamis.engine.price.PriceList;
 import tamis.engine.record.Limits;
+import tamis.engine.record.RecordReader;
+import tamis.engine.record.References;
+import tamis.engine.record.Shape;
 
 /** Fills an empty store with the demo data, and shows what can be asked of it. */
 final class Demo {
@@ -45,6 +52,16 @@ final class Demo {
     }
     load(Kind.INGREDIENT, "ingredients");
     load(Kind.FORMULA, "formulas");
+    loadPrices();
+  }
+
+  private void loadPrices() {
+    var columns = List.copyOf(Shape.of(Price.class).components().keySet());
+    var rows = CsvInput.rows(DemoFiles.bytes("prices.csv"), false, columns);
+    var prices =
+        new RecordReader(References.UNCHECKED, fittings.limits(), true, false)
+            .read(PriceList.class, Map.of("prices", rows));
+    store.create(Document.of(prices), AUTHOR);
   }
 
   /** Documents that name others wait until those are there. */

@@ -15,7 +15,7 @@ import tamis.engine.table.Row;
  * What is left over of eggs and fruit used in part. As many wholes are opened as the part that is
  * used most asks for; what the others do not use is left.
  */
-final class ByProducts {
+public final class ByProducts {
   /** Below this nothing is worth keeping; it only stands for rounding in the division. */
   private static final double NOTHING_GRAMS = 1e-6;
 
@@ -27,6 +27,11 @@ final class ByProducts {
   static List<ByProduct> of(List<BillRow> bill) {
     Map<String, Double> used = new HashMap<>();
     bill.forEach(row -> used.merge(row.ingredient().id(), row.grams().typical(), Double::sum));
+    return of(used);
+  }
+
+  /** What is left over when so many grams are used of each ingredient, by its id. */
+  public static List<ByProduct> of(Map<String, Double> used) {
     List<ByProduct> left = new ArrayList<>();
     PARTS.forEach((whole, parts) -> left.addAll(left(whole, parts, used)));
     return left;
@@ -46,10 +51,19 @@ final class ByProducts {
   }
 
   /** How many of each whole are opened for the grams that are used of its parts. */
-  static Map<String, Double> opened(Map<String, Double> used) {
+  public static Map<String, Double> opened(Map<String, Double> used) {
     Map<String, Double> opened = new LinkedHashMap<>();
     PARTS.forEach((whole, parts) -> opened.put(whole, opened(parts, used)));
     return opened;
+  }
+
+  /** What an ingredient is a part of, such as the egg of a yolk; null if it is no such part. */
+  public static @Nullable String wholeOf(String part) {
+    return PARTS.entrySet().stream()
+        .filter(whole -> whole.getValue().containsKey(part))
+        .map(Map.Entry::getKey)
+        .findFirst()
+        .orElse(null);
   }
 
   private static double opened(Map<String, Double> gramsOfPart, Map<String, Double> used) {

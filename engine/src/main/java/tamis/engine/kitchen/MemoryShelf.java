@@ -11,14 +11,17 @@ import org.jspecify.annotations.Nullable;
 import tamis.engine.formula.Formula;
 import tamis.engine.ingredient.Ingredient;
 import tamis.engine.ingredient.IngredientRef;
+import tamis.engine.price.PriceList;
 
 /** Documents held in memory, one revision of each. */
 final class MemoryShelf implements Shelf {
   private final Map<String, Formula> formulas = new LinkedHashMap<>();
   private final Map<String, Ingredient> ingredients = new LinkedHashMap<>();
   private final Map<String, Set<String>> byName;
+  private final PriceList prices;
 
-  MemoryShelf(List<Formula> formulas, List<Ingredient> ingredients) {
+  MemoryShelf(List<Formula> formulas, List<Ingredient> ingredients, PriceList prices) {
+    this.prices = prices;
     for (Formula formula : formulas) {
       if (formula.id() == null) {
         throw new IllegalArgumentException("a formula on a shelf needs an id");
@@ -61,6 +64,11 @@ final class MemoryShelf implements Shelf {
   @Override
   public Set<String> ingredientsNamed(String folded) {
     return byName.getOrDefault(folded, Set.of());
+  }
+
+  @Override
+  public PriceList prices() {
+    return prices;
   }
 
   @Override

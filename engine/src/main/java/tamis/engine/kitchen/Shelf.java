@@ -44,7 +44,12 @@ public interface Shelf {
 
   /** A shelf of documents held in memory, for programs that use the engine without a server. */
   static Shelf of(List<Formula> formulas, List<Ingredient> ingredients) {
-    return new MemoryShelf(formulas, ingredients);
+    return of(formulas, ingredients, PriceList.empty());
+  }
+
+  /** The same, with a shop's prices. */
+  static Shelf of(List<Formula> formulas, List<Ingredient> ingredients, PriceList prices) {
+    return new MemoryShelf(formulas, ingredients, prices);
   }
 
   /** A shelf with nothing on it. */

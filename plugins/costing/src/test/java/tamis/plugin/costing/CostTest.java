@@ -1,0 +1,652 @@
+package tamis.plugin.costing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.tuple;
+import static org.assertj.core.api.Assertions.within;
+import static tamis.plugin.costing.Bench.formula;
+import static tamis.plugin.costing.Bench.map;
+import static tamis.plugin.costing.Bench.prices;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import tamis.engine.fault.Fault;
+import tamis.engine.fault.FaultCode;
+import tamis.engine.fault.Refusal;
+import tamis.engine.note.Remark;
+import tamis.engine.quantity.Money;
+import tamis.engine.record.Limits;
+import tamis.engine.record.RecordReader;
+import tamis.engine.spi.Answer;
+import tamis.engine.spi.Calculation;
+import tamis.engine.spi.CalculationContract;
+import tamis.engine.spi.Kitchen;
+import tamis.engine.spi.Plugin;
+import tamis.engine.spi.Trees;
+
+class CostTest extends CalculationContract<Cost.Input, Cost.Result> {
+  private static final String PRICES =
+      "butter-unsalted 10 kg 84.00 EUR; sugar-granulated 25 kg 27.50 EUR; egg 180 each 43.20 EUR;"
+          + " all-purpose-flour 25 kg 18.50 EUR; cake-box 50 each 21.00 EUR";
+
+  @Override
+  protected Calculation<Cost.Input, Cost.Result> calculation() {
+    return new Cost();
+  }
+
+  @Override
+  protected Plugin plugin() {
+    return new CostingPlugin();
+  }
+
+  /** With a cream and a cake on the shelf, and the shop's prices. */
+  @Override
+  protected Kitchen kitchen() {
+    return new Bench()
+        .with(
+            formula(
+                "cream",
+                "butter-unsalted 500 g @beat; sugar-granulated 300 g @syrup",
+                "stages",
+                List.of(
+                    stage("syrup", 12, "hands", true),
+                    stage("rest", 60, "hands", false),
+                    stage("beat", 10, "hands", true, "after", List.of("syrup", "rest")))))
+        .with(
+            formula(
+                "cake",
+                "egg 6 each @foam; all-purpose-flour 200 g @fold; >cream 400 g @coat",
+                "yield",
+                map("portions", 12.0, "pieces", 1.0),
+                "packaging",
+                List.of(map("item", "cake-box", "quantity", "1 each")),
+                "stages",
+                List.of(
+                    stage("foam", 8, "hands", true),
+                    stage("fold", 4, "hands", true, "after", List.of("foam")),
+                    stage("bake", 30, "hands", false, "after", List.of("fold")),
+                    stage("coat", 9, "hands", true, "after", List.of("bake")))))
+        .withPrices(PRICES)
+        .open();
+  }
+
+  private static Map<String, Object> stage(String id, double minutes, Object... more) {
+    Map<String, Object> stage = map("id", id, "duration", minutes + " min");
+    stage.putAll(map(more));
+    return stage;
+  }
+
+  private Answer<Cost.Result> asked(Object formula, Object... more) {
+    Map<String, Object> input = map("formula", formula);
+    input.putAll(map(more));
+    return answer(read(input));
+  }
+
+  private static Money money(String text) {
+    return Money.parse(text);
+  }
+
+  @ParameterizedTest(name = "{3} of {0} at {1} is {4} ({6})")
+  @CsvFileSource(resources = "/costing.csv", delimiter = '|', numLinesToSkip = 1)
+  void worked_examples(
+      String lines,
+      String prices,
+      String more,
+      String pointer,
+      double expected,
+      double tolerance,
+      String source) {
+    Map<String, Object> input = map("prices", prices(prices));
+    Map<String, Object> yield = map();
+    for (String pair : more == null ? new String[0] : more.split(",")) {
+      String[] both = pair.split("=");
+      Object value = both[1].matches("[0-9.]+") ? Double.valueOf(both[1]) : both[1];
+      if (both[0].equals("portions")) {
+        yield.put("portions", value);
+      } else if (both[0].startsWith("rates.")) {
+        input.put("rates", map(both[0].substring(6), value));
+      } else {
+        input.put(both[0], value);
+      }
+    }
+    input.put("formula", formula("dish", lines, "yield", yield));
+    Kitchen bare = new Bench().open();
+    Cost.Input read = new RecordReader(bare, Limits.usual()).read(Cost.Input.class, input);
+    Object figure = Trees.leaves(Trees.of(new Cost().calculate(read, bare).result())).get(pointer);
+    double found =
+        figure instanceof String money
+            ? Double.parseDouble(money.split(" ")[0])
+            : ((Number) figure).doubleValue();
+    assertThat(found).as("%s: %s", source, figure).isEqualTo(expected, within(tolerance + 1e-12));
+  }
+
+  // money -----------------------------------------------------------------------------------
+
+  @Test
+  void shown_lines_add_up_to_the_shown_total_whatever_is_bought() {
+    long seed = Long.getLong("tamis.seed", 20261125L);
+    Random random = new Random(seed);
+    List<String> foods =
+        List.of("butter-unsalted", "sugar-granulated", "egg", "all-purpose-flour", "water", "salt");
+    for (int round = 0; round < 300; round++) {
+      StringBuilder lines = new StringBuilder();
+      StringBuilder prices = new StringBuilder("cake-box 7 each 1.99 EUR");
+      for (String food : foods) {
+        lines.append(lines.length() == 0 ? "" : "; ");
+        lines.append(food).append(' ').append(1 + random.nextInt(99_999) / 7.0).append(" g @mix");
+        prices
+            .append("; ")
+            .append(food)
+            .append(' ')
+            .append(1 + random.nextInt(30))
+            .append(" kg ")
+            .append(random.nextInt(100_000) / 100.0)
+            .append(" EUR ")
+            .append(1 + random.nextInt(100));
+      }
+      Map<String, Object> dish =
+          formula(
+              "dish",
+              lines.toString(),
+              "packaging",
+              List.of(map("item", "cake-box", "quantity", "3 each")),
+              "stages",
+              List.of(stage("mix", 7), stage("bake", 31)));
+      Cost.Result result =
+          asked(
+                  dish,
+                  "prices",
+                  prices(prices.toString()),
+                  "labour",
+                  map("ratePerHour", "19.99 EUR"),
+                  "energy",
+                  map("pricePerKilowattHour", "0.333 EUR", "total", "3.7 kWh"))
+              .result();
+      String seen = "seed " + seed + ", round " + round;
+      Money sum = Money.zero(result.total().currency());
+      for (CostLine line : result.lines()) {
+        sum = sum.plus(line.cost());
+        assertThat(line.cost().amount().subtract(line.unrounded()).abs())
+            .as(seen)
+            .isLessThan(new BigDecimal("0.01"));
+      }
+      assertThat(sum).as(seen).isEqualTo(result.total());
+      assertThat(
+              result
+                  .ingredients()
+                  .plus(result.packaging())
+                  .plus(result.labour())
+                  .plus(result.energy()))
+          .as(seen)
+          .isEqualTo(result.total());
+      assertThat(result.total().amount().subtract(result.unroundedTotal()).abs())
+          .as(seen)
+          .isLessThanOrEqualTo(new BigDecimal("0.0050000001"));
+      StageRisk last = result.atRisk().get(result.atRisk().size() - 1);
+      assertThat(last.spent()).as(seen).isEqualTo(result.total());
+      assertThat(last.toCome().amount().signum()).as(seen).isZero();
+      assertThat(result.atRisk()).as(seen).allMatch(risk -> risk.added().amount().signum() >= 0);
+    }
+  }
+
+  @Test
+  void the_cents_that_are_missing_go_to_the_largest_remainders() {
+    Map<String, Object> dish = formula("dish", "water 1 g; salt 1 g; sugar-granulated 1 g");
+    Cost.Result result =
+        asked(
+                dish,
+                "prices",
+                prices("water 3 g 1.00 EUR; salt 3 g 1.00 EUR; sugar-granulated 3 g 1.01 EUR"))
+            .result();
+    assertThat(result.total()).isEqualTo(money("1.00 EUR"));
+    assertThat(result.lines())
+        .extracting(CostLine::ingredient, line -> line.cost().toString())
+        .containsExactly(
+            tuple("water", "0.33 EUR"),
+            tuple("salt", "0.33 EUR"),
+            tuple("sugar-granulated", "0.34 EUR"));
+  }
+
+  @Test
+  void a_batch_twice_the_size_costs_twice_as_much() {
+    BigDecimal once = asked("cream").result().unroundedTotal();
+    BigDecimal twice = asked("cream", "to", map("factor", 2.0)).result().unroundedTotal();
+    assertThat(twice).isEqualByComparingTo(once.multiply(BigDecimal.valueOf(2)));
+  }
+
+  @Test
+  void prices_of_the_request_go_before_the_shops_own_and_that_before_the_document() {
+    Map<String, Object> nut =
+        map(
+            "id",
+            "house-nut",
+            "names",
+            map("en", List.of("house nut")),
+            "purchase",
+            map("pack", "1 kg", "price", "9.00 EUR"));
+    Kitchen bare = new Bench().withIngredient(nut).open();
+    Kitchen shop = new Bench().withIngredient(nut).withPrices("house-nut 1 kg 8.00 EUR").open();
+    Map<String, Object> input = map("formula", formula("dish", "house-nut 1 kg"));
+    assertThat(total(bare, input)).isEqualTo(money("9.00 EUR"));
+    assertThat(total(shop, input)).isEqualTo(money("8.00 EUR"));
+    input.put("prices", List.of(map("ingredient", "House  Nut", "pack", "1 kg", "price", "7 EUR")));
+    assertThat(total(shop, input)).as("by its name").isEqualTo(money("7.00 EUR"));
+  }
+
+  private static Money total(Kitchen kitchen, Map<String, Object> input) {
+    return ((Cost.Result) kitchen.calculate("cost", input).result()).total();
+  }
+
+  @Test
+  void packaging_is_counted_in_whole_ones() {
+    Answer<Cost.Result> answer = asked("cake", "to", map("portions", 14.0));
+    assertThat(answer.result().packaging()).isEqualTo(money("0.84 EUR"));
+    assertThat(answer.remarks()).extracting(Remark::code).contains("whole-packaging");
+  }
+
+  @Test
+  void a_part_of_a_whole_is_bought_as_the_whole() {
+    CostLine yolk = asked(formula("dish", "egg-yolk 6 each")).result().lines().get(0);
+    assertThat(yolk.boughtAs()).isEqualTo("egg");
+    assertThat(yolk.purchasedGrams()).isEqualTo(300, within(1e-9));
+  }
+
+  // what is not known -----------------------------------------------------------------------
+
+  @Test
+  void a_missing_price_makes_the_cost_known_in_part() {
+    Answer<Cost.Result> answer = asked(formula("dish", "egg 1 each; saffron 1 g; salt 5 g"));
+    assertThat(answer.result().missing()).containsExactly("saffron", "salt");
+    assertThat(answer.result().incomplete()).contains("/total", "/perPortion", "/price", "/atRisk");
+    assertThat(answer.result().total()).isEqualTo(money("0.24 EUR"));
+    assertThat(answer.result().lines().get(1).cost()).isNull();
+    assertThat(answer.remarks()).extracting(Remark::code).contains("price-missing");
+  }
+
+  @Test
+  void without_any_price_there_is_no_figure() {
+    Answer<Cost.Result> answer = asked(formula("dish", "salt 5 g"));
+    assertThat(answer.result().total()).isNull();
+    assertThat(answer.result().incomplete()).contains("/total");
+  }
+
+  @Test
+  void a_price_of_nothing_is_told() {
+    Answer<Cost.Result> answer =
+        asked(formula("dish", "water 5 g"), "prices", prices("water 1 kg 0 EUR"));
+    assertThat(answer.result().total()).isEqualTo(money("0 EUR"));
+    assertThat(answer.result().incomplete()).isEmpty();
+    assertThat(answer.remarks()).extracting(Remark::code).contains("price-zero");
+  }
+
+  @Test
+  void what_is_used_as_needed_is_told_and_not_costed() {
+    Answer<Cost.Result> answer = asked(formula("dish", "egg 1 each; butter-unsalted as needed"));
+    assertThat(answer.remarks()).extracting(Remark::code).contains("as-needed-not-costed");
+    assertThat(answer.result().lines().get(1).cost()).isNull();
+    assertThat(answer.result().incomplete()).isEmpty();
+  }
+
+  @Test
+  void a_price_of_the_shop_that_cannot_be_weighed_is_told_and_not_used() {
+    Kitchen kitchen = new Bench().withPrices("egg-yolk 3 m 1.00 EUR").open();
+    Answer<?> answer = kitchen.calculate("cost", map("formula", formula("d", "egg-yolk 1 g")));
+    assertThat(answer.remarks())
+        .extracting(Remark::code)
+        .contains("price-not-usable", "price-missing");
+  }
+
+  @Test
+  void hands_without_a_time_make_labour_known_in_part() {
+    Map<String, Object> dish =
+        formula("dish", "egg 1 each", "stages", List.of(map("id", "whip"), stage("rest", 5)));
+    Answer<Cost.Result> answer = asked(dish, "labour", map("ratePerHour", "12 EUR"));
+    assertThat(answer.result().incomplete()).contains("/labour", "/total");
+    assertThat(answer.result().labour()).isEqualTo(money("1.00 EUR"));
+    assertThat(answer.remarks()).extracting(Remark::code).contains("time-missing", "hands-assumed");
+  }
+
+  // stages ----------------------------------------------------------------------------------
+
+  @Test
+  void what_is_at_risk_is_told_to_the_end_of_each_stage() {
+    Cost.Result result = asked("cake", "labour", map("ratePerHour", "30.00 EUR")).result();
+    assertThat(result.atRisk())
+        .extracting(StageRisk::stage, StageRisk::part, risk -> risk.spent().amount().doubleValue())
+        .as(
+            "eggs 1.44 and 8 min; flour 0.148 and 4 min; sugar 0.165 and 12 min; butter 2.10, 10 min")
+        .containsExactly(
+            tuple("foam", null, 5.44),
+            tuple("fold", null, 7.59),
+            tuple("bake", null, 7.59),
+            tuple("syrup", "cream", 13.75),
+            tuple("rest", "cream", 13.75),
+            tuple("beat", "cream", 20.85),
+            tuple("coat", null, 25.77));
+    assertThat(result.atRisk())
+        .allSatisfy(risk -> assertThat(risk.spent().plus(risk.toCome())).isEqualTo(result.total()));
+  }
+
+  @Test
+  void a_restart_costs_what_went_into_the_stage_and_nothing_beside_it() {
+    List<StageRisk> risks = asked("cake").result().atRisk();
+    assertThat(risks)
+        .extracting(
+            StageRisk::stage,
+            risk -> risk.restart().toString(),
+            StageRisk::restartMinutes,
+            StageRisk::restartHandsMinutes)
+        .as("the cream (0.165 and 2.10) is made beside the cake; both are in the coat")
+        .containsExactly(
+            tuple("foam", "1.44 EUR", 8.0, 8.0),
+            tuple("fold", "1.59 EUR", 12.0, 12.0),
+            tuple("bake", "1.59 EUR", 42.0, 12.0),
+            tuple("syrup", "0.16 EUR", 12.0, 12.0),
+            tuple("rest", "0.00 EUR", 60.0, 0.0),
+            tuple("beat", "2.26 EUR", 70.0, 22.0),
+            tuple("coat", "4.27 EUR", 79.0, 43.0));
+  }
+
+  @Test
+  void stages_that_name_no_other_follow_each_other_as_written() {
+    Map<String, Object> dish =
+        formula(
+            "dish",
+            "egg 1 each @whip; all-purpose-flour 1 kg @fold",
+            "stages",
+            List.of(stage("whip", 3), stage("fold", 2)));
+    assertThat(asked(dish).result().atRisk())
+        .extracting(StageRisk::restartMinutes)
+        .containsExactly(3.0, 5.0);
+  }
+
+  @Test
+  void pieces_and_loads_repeat_a_stage() {
+    Map<String, Object> dish =
+        formula(
+            "dish",
+            "egg 10 each",
+            "yield",
+            map("pieces", 24.0),
+            "stages",
+            List.of(
+                stage("shape", 1, "per", "piece"),
+                stage("bake", 15, "per", "load", "load", "20 each", "hands", false),
+                stage("scale", 2, "per", "load", "load", "200 g")));
+    Cost.Result result =
+        asked(
+                dish,
+                "labour",
+                map("ratePerHour", "60 EUR"),
+                "energy",
+                map(
+                    "pricePerKilowattHour",
+                    "0.50 EUR",
+                    "stages",
+                    List.of(map("stage", "bake", "power", "4 kW"))))
+            .result();
+    assertThat(result.atRisk()).extracting(StageRisk::minutes).containsExactly(24.0, 30.0, 6.0);
+    assertThat(result.labour()).isEqualTo(money("30.00 EUR"));
+    assertThat(result.energy()).isEqualTo(money("1.00 EUR"));
+  }
+
+  @Test
+  void a_formula_without_stages_is_spent_at_once() {
+    Answer<Cost.Result> answer = asked(formula("dish", "egg 1 each; >cream 80 g"));
+    assertThat(answer.result().atRisk())
+        .extracting(StageRisk::stage, StageRisk::part)
+        .containsExactly(
+            tuple("syrup", "cream"),
+            tuple("rest", "cream"),
+            tuple("beat", "cream"),
+            tuple("all", null));
+    assertThat(answer.remarks()).extracting(Remark::code).contains("no-stages");
+  }
+
+  @Test
+  void a_stage_of_a_part_is_named_with_its_formula() {
+    Map<String, Object> labour =
+        map(
+            "ratePerHour",
+            "60 EUR",
+            "stages",
+            List.of(
+                map("stage", "cream/rest", "duration", "5 min", "ratePerHour", "120 EUR"),
+                map("stage", "foam", "duration", "1 min")));
+    Cost.Result result = asked("cake", "labour", labour).result();
+    assertThat(result.labour())
+        .as("1 + 4 + 12 + 10 + 9 min, 5 at twice")
+        .isEqualTo(money("46 EUR"));
+  }
+
+  // selling ---------------------------------------------------------------------------------
+
+  @Test
+  void a_rise_shows_in_total_and_price() {
+    Map<String, Object> dish =
+        formula("dish", "butter-unsalted 1 kg", "yield", map("portions", 2.0));
+    Cost.Result result =
+        asked(
+                dish,
+                "targetFoodCostPercent",
+                30.0,
+                "priceRise",
+                map("ingredient", "butter-unsalted", "percent", 50.0))
+            .result();
+    assertThat(result.price()).isEqualTo(money("14.00 EUR"));
+    assertThat(result.rise().total()).isEqualTo(money("12.60 EUR"));
+    assertThat(result.rise().change()).isEqualTo(money("4.20 EUR"));
+    assertThat(result.rise().changePercent()).isEqualTo(50, within(1e-9));
+    assertThat(result.rise().price()).isEqualTo(money("21.00 EUR"));
+    assertThat(result.rise().foodCostPercent()).isEqualTo(45, within(1e-9));
+  }
+
+  @Test
+  void a_rise_of_eggs_is_a_rise_of_yolks_and_packaging_is_no_food() {
+    Map<String, Object> rise = map("ingredient", "egg", "percent", 100.0);
+    Cost.Result yolks = asked(formula("dish", "egg-yolk 6 each"), "priceRise", rise).result();
+    assertThat(yolks.rise().change()).isEqualTo(money("1.44 EUR"));
+    rise = map("ingredient", "cake-box", "percent", 100.0);
+    Cost.Result cake = asked("cake", "priceRise", rise, "sellingPrice", "2.00 EUR").result();
+    assertThat(cake.rise().change()).isEqualTo(money("0.42 EUR"));
+    assertThat(cake.rise().foodCostPercent()).isEqualTo(cake.foodCostPercent());
+  }
+
+  @Test
+  void a_price_is_for_a_portion_a_piece_a_kilogram_or_the_batch() {
+    assertThat(priced("portion", "4")).isEqualTo(money("2.10 EUR"));
+    assertThat(priced("piece", "4")).isEqualTo(money("1.05 EUR"));
+    assertThat(priced("kilogram", "4")).isEqualTo(money("8.40 EUR"));
+    assertThat(priced("batch", "4")).isEqualTo(money("8.40 EUR"));
+  }
+
+  private Money priced(String what, String portions) {
+    Map<String, Object> yield = map("portions", Double.valueOf(portions), "pieces", 8.0);
+    return asked(
+            formula("dish", "butter-unsalted 1 kg", "yield", yield),
+            "targetFoodCostPercent",
+            100.0,
+            "priceFor",
+            what)
+        .result()
+        .price();
+  }
+
+  // refusals --------------------------------------------------------------------------------
+
+  private List<Fault> faults(Object formula, Object... more) {
+    Refusal refusal = catchThrowableOfType(Refusal.class, () -> asked(formula, more));
+    assertThat(refusal).isNotNull();
+    return refusal.faults();
+  }
+
+  @Test
+  void two_currencies_without_a_rate_are_refused() {
+    assertThat(faults("cream", "prices", prices("butter-unsalted 1 kg 9.00 USD")))
+        .extracting(Fault::code, Fault::pointer)
+        .containsExactly(tuple(FaultCode.INCONSISTENT, "/rates"));
+  }
+
+  @Test
+  void all_that_is_wrong_with_the_prices_is_told_at_once() {
+    List<Object> prices =
+        List.of(
+            map("ingredient", "butter-unsalted", "pack", "1 kg", "price", "-1 EUR"),
+            map("ingredient", "butter-unsalted", "pack", "as needed", "price", "1 EUR"),
+            map("ingredient", "egg", "pack", "1 kg", "price", "1"),
+            map("ingredient", "salt", "pack", "1 kg", "price", "1 EUR", "yieldPercent", 0.0),
+            map("ingredient", " ", "pack", "1 kg", "price", "1 EUR", "edible", "1 kg"),
+            map(
+                "ingredient",
+                "water",
+                "pack",
+                "0 kg",
+                "price",
+                "1 XXQ",
+                "edible",
+                "2 kg",
+                "purchased",
+                "1 kg"));
+    assertThat(faults("cream", "prices", prices))
+        .extracting(Fault::pointer)
+        .contains(
+            "/prices/0/price",
+            "/prices/1/pack",
+            "/prices/2/price",
+            "/prices/3/yieldPercent",
+            "/prices/4/ingredient",
+            "/prices/4/purchased",
+            "/prices/5/price");
+  }
+
+  @Test
+  void more_edible_than_bought_and_two_ways_of_yield_are_refused() {
+    List<Object> prices =
+        List.of(
+            map(
+                "ingredient",
+                "water",
+                "pack",
+                "1 kg",
+                "price",
+                "1 EUR",
+                "edible",
+                "2 kg",
+                "purchased",
+                "1 kg",
+                "yieldPercent",
+                50.0));
+    assertThat(faults("cream", "prices", prices))
+        .extracting(Fault::pointer)
+        .containsExactlyInAnyOrder("/prices/0/edible", "/prices/0/yieldPercent");
+  }
+
+  @Test
+  void a_price_told_twice_is_refused_by_its_name_and_by_its_food() {
+    assertThat(
+            faults(
+                "cream",
+                "prices",
+                prices("butter-unsalted 1 kg 1 EUR; Butter-Unsalted 1 kg 2 EUR")))
+        .extracting(Fault::code, Fault::pointer)
+        .containsExactly(tuple(FaultCode.DUPLICATE, "/prices/1/ingredient"));
+    List<Object> twice =
+        List.of(
+            map("ingredient", "butter-unsalted", "pack", "1 kg", "price", "1 EUR"),
+            map("ingredient", "unsalted butter", "pack", "1 kg", "price", "1 EUR"));
+    assertThat(faults("cream", "prices", twice))
+        .extracting(Fault::code, Fault::pointer)
+        .containsExactly(tuple(FaultCode.DUPLICATE, "/prices/1/ingredient"));
+  }
+
+  @Test
+  void a_price_of_what_nobody_knows_is_refused() {
+    assertThat(faults("cream", "prices", prices("unicorn-milk 1 kg 1 EUR; buter 1 kg 1 EUR")))
+        .extracting(Fault::code, Fault::pointer)
+        .containsExactly(
+            tuple(FaultCode.UNKNOWN_INGREDIENT, "/prices/0/ingredient"),
+            tuple(FaultCode.UNKNOWN_INGREDIENT, "/prices/1/ingredient"));
+  }
+
+  @Test
+  void packs_that_do_not_measure_what_is_used_are_refused() {
+    assertThat(faults("cake", "prices", prices("cake-box 1 kg 1 EUR; egg 3 m 1 EUR")))
+        .extracting(Fault::pointer)
+        .containsExactlyInAnyOrder("/prices/0/pack", "/prices/1/pack");
+  }
+
+  @Test
+  void several_ways_of_saying_the_price_are_refused() {
+    assertThat(faults("cream", "targetFoodCostPercent", 30.0, "targetMarginPercent", 60.0))
+        .extracting(Fault::code)
+        .containsExactly(FaultCode.INCONSISTENT);
+    assertThat(
+            faults("cream", "sellingPrice", "0 EUR", "currency", "EURO", "rates", map("USD", 0.0)))
+        .extracting(Fault::pointer)
+        .contains("/currency");
+    assertThat(
+            faults("cream", "sellingPrice", "0 EUR", "currency", "ZZZ", "rates", map("USD", 0.0)))
+        .extracting(Fault::pointer)
+        .containsExactlyInAnyOrder("/sellingPrice", "/currency", "/rates/USD");
+    assertThat(faults("cream", "targetFoodCostPercent", 30.0, "priceFor", "piece"))
+        .extracting(Fault::pointer)
+        .containsExactly("/priceFor");
+  }
+
+  @Test
+  void stages_that_cannot_be_meant_are_refused() {
+    List<Object> stages =
+        List.of(
+            map("stage", "syrop", "duration", "1 min"),
+            map("stage", "syrup", "duration", "1 min"),
+            map("stage", "cream/syrup", "duration", "1 min"));
+    assertThat(faults("cake", "labour", map("ratePerHour", "1 EUR", "stages", stages)))
+        .extracting(Fault::code, Fault::pointer)
+        .containsExactly(
+            tuple(FaultCode.UNKNOWN_STAGE, "/labour/stages/0/stage"),
+            tuple(FaultCode.DUPLICATE, "/labour/stages/2/stage"));
+    assertThat(faults("cake", "labour", map("ratePerHour", "-1 EUR")))
+        .extracting(Fault::pointer)
+        .containsExactly("/labour/ratePerHour");
+    assertThat(faults("cake", "energy", map("pricePerKilowattHour", "-1 EUR", "total", "1 kWh")))
+        .extracting(Fault::pointer)
+        .containsExactly("/energy/pricePerKilowattHour");
+  }
+
+  @Test
+  void power_over_no_time_and_a_stage_of_two_parts_are_refused() {
+    Map<String, Object> dish =
+        formula("dish", ">cream 80 g; egg 1 each", "stages", List.of(map("id", "syrup")));
+    Map<String, Object> energy =
+        map(
+            "pricePerKilowattHour",
+            "1 EUR",
+            "stages",
+            List.of(
+                map("stage", "syrup", "energy", "1 kWh"),
+                map("stage", "dish/syrup", "power", "1 kW")));
+    assertThat(faults(dish, "energy", energy))
+        .extracting(Fault::code, Fault::pointer)
+        .containsExactly(
+            tuple(FaultCode.INCONSISTENT, "/energy/stages/0/stage"),
+            tuple(FaultCode.NO_SIZE, "/energy/stages/1/power"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"salt", "nothing", "buter"})
+  void a_rise_of_what_is_not_bought_is_refused(String name) {
+    assertThat(faults("cream", "priceRise", map("ingredient", name, "percent", 5.0)))
+        .extracting(Fault::code, Fault::pointer, Fault::allowed)
+        .containsExactly(
+            tuple(
+                FaultCode.NOT_ALLOWED,
+                "/priceRise/ingredient",
+                "butter-unsalted, sugar-granulated"));
+  }
+}
