@@ -21,11 +21,9 @@ import tamis.engine.quantity.Money;
 final class RiskTable {
   private final List<StageWork> work;
   private final Map<StageWork, BigDecimal> amounts = new LinkedHashMap<>();
-  private final StageCosts costs;
 
-  private RiskTable(List<StageWork> work, StageCosts costs) {
+  private RiskTable(List<StageWork> work) {
     this.work = work;
-    this.costs = costs;
   }
 
   /**
@@ -39,7 +37,7 @@ final class RiskTable {
       Map<Ingredient, Double> grams,
       BigDecimal total,
       Rates rates) {
-    RiskTable table = new RiskTable(work, costs);
+    RiskTable table = new RiskTable(work);
     BigDecimal rest = total;
     for (int i = 0; i < work.size(); i++) {
       StageWork stage = work.get(i);

@@ -85,7 +85,7 @@ final class Work {
     @Nullable StageWork last = null;
     for (Stage stage : order) {
       StageWork here = new StageWork(part, stage, minutes(part, stage));
-      boolean first = stage == order.get(0);
+      boolean first = own.isEmpty();
       here.add(lines(part, stage.id(), first));
       for (Part inner : part.parts()) {
         if (isAt(part.lineOf(inner).stage(), stage.id(), first)) {
@@ -183,7 +183,7 @@ final class Work {
   private @Nullable Double amount(Part part, Stage stage, Per per) {
     Yield yield = part.formula().yieldOrNothing();
     @Nullable Double pieces =
-        part == batch.root()
+        part.path().isEmpty()
             ? pieces(batch, to)
             : yield.pieces() == null ? null : (Double) (yield.pieces() * part.factor());
     @Nullable Quantity load = stage.load();
