@@ -1,6 +1,7 @@
 package tamis.engine.spi;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowable;
 import static org.assertj.core.api.Assertions.fail;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
@@ -45,7 +46,7 @@ public abstract class CalculationContract<I extends Record, R extends Record> {
   private static final String UNITS = "units";
 
   /** Guards against an endless calculation; it says nothing about speed. */
-  private static final Duration HANGS = Duration.ofSeconds(10);
+  private static final Duration HANGS = Duration.ofSeconds(30);
 
   private static final int CALLS = 64;
   private static final int THREADS = 8;
@@ -176,6 +177,45 @@ public abstract class CalculationContract<I extends Record, R extends Record> {
       Answer<R> answer = assertTimeoutPreemptively(HANGS, () -> answer(example));
       assertThat(answer).isNotNull();
       assertThat(answer.result()).isInstanceOf(calculation().result());
+    }
+  }
+
+  @Test
+  public final void the_largest_inputs_end_in_an_answer_or_a_refusal() {
+    for (I example : calculation().examples()) {
+      Extremes.of(calculation().input(), Trees.of(example))
+          .forEach(
+              (extreme, input) ->
+                  assertTimeoutPreemptively(HANGS, () -> ends(extreme, input), extreme));
+    }
+  }
+
+  private void ends(String extreme, Map<String, Object> input) {
+    try {
+      Trees.leaves(Trees.of(answer(read(input)).result()))
+          .forEach(
+              (pointer, value) ->
+                  assertThat(value instanceof Double number && !Double.isFinite(number))
+                      .as("with %s result%s is no number: %s", extreme, pointer, value)
+                      .isFalse());
+    } catch (Refusal refused) {
+      assertThat(refused.faults()).isNotEmpty();
+    } catch (RuntimeException | StackOverflowError failed) {
+      fail("it fails with " + extreme + ": " + failed, failed);
+    }
+  }
+
+  @Test
+  public final void what_is_wrong_everywhere_is_told_everywhere() {
+    for (I example : calculation().examples()) {
+      Map<String, Object> wrong = Extremes.allWrong(calculation().input(), Trees.of(example));
+      Throwable refused = catchThrowable(() -> read(wrong));
+      assertThat(refused).as("an input that is wrong everywhere").isInstanceOf(Refusal.class);
+      for (String name : wrong.keySet()) {
+        assertThat(((Refusal) refused).faults())
+            .as("faults that lead to `%s`", name)
+            .anyMatch(fault -> (fault.pointer() + "/").startsWith("/" + name + "/"));
+      }
     }
   }
 

@@ -45,6 +45,20 @@ class CalculationContractTest {
 
   public record NeededUnits(@Described("Whose measures") Shown units) {}
 
+  public record Many(@Described(value = "Masses", most = 1_500) List<Mass> masses) {}
+
+  public record Share(
+      @Described(value = "A part", atLeast = "0", atMost = "1") double part,
+      @Described("A word") String word) {}
+
+  public record Touchy(@Described(value = "A count", atLeast = "1", atMost = "9") int count) {
+    public Touchy {
+      if (count > 5) {
+        throw new IllegalStateException("more than I thought of");
+      }
+    }
+  }
+
   public record Short(@Described(value = "Three letters", most = 3) String text) {}
 
   private static final Cited EGG =
@@ -85,13 +99,17 @@ class CalculationContractTest {
   }
 
   private static <I extends Record> Stand<I, Out> taking(Class<I> type, I example) {
+    return taking(type, example, in -> answer(1));
+  }
+
+  private static <I extends Record> Stand<I, Out> taking(
+      Class<I> type, I example, Function<I, Answer<Out>> rule) {
     return new Stand<>(
-        "doubling",
-        type,
-        Out.class,
-        List.of(example),
-        (in, kitchen) -> answer(1, List.of(), EGG),
-        Map.of());
+        "doubling", type, Out.class, List.of(example), (in, kitchen) -> rule.apply(in), Map.of());
+  }
+
+  private static Answer<Out> answer(double grams) {
+    return answer(grams, List.of(), EGG);
   }
 
   private static <I extends Record, R extends Record> CalculationContract<I, R> contract(
@@ -147,6 +165,8 @@ class CalculationContractTest {
               contract.values_that_stand_as_examples_are_readable();
               contract.the_input_leaves_the_names_of_options_alone();
               contract.there_are_examples_and_each_answers();
+              contract.the_largest_inputs_end_in_an_answer_or_a_refusal();
+              contract.what_is_wrong_everywhere_is_told_everywhere();
               contract.examples_written_as_plain_values_are_read_back_equal();
               contract.equal_input_gives_an_equal_answer();
               contract.other_calculations_reach_it_by_name_with_plain_values();
@@ -294,6 +314,31 @@ class CalculationContractTest {
     Throwable found =
         catchThrowable(() -> contract(failing).calls_at_the_same_time_give_equal_answers());
     assertThat(found).isInstanceOf(AssertionError.class).hasMessageContaining("twentieth");
+  }
+
+  @Test
+  void failures_at_the_edges_of_what_is_allowed_are_found() {
+    Stand<Many, Out> fewOnly =
+        taking(
+            Many.class,
+            new Many(List.of(Mass.ofGrams(1))),
+            in -> answer(new double[1_000].length / (in.masses().size() < 1_000 ? 1 : 0)));
+    assertFound(
+        contract(fewOnly)::the_largest_inputs_end_in_an_answer_or_a_refusal,
+        "/masses with 1500 entries",
+        "ArithmeticException");
+    Stand<Share, Out> inverse =
+        taking(Share.class, new Share(0.5, "half"), in -> answer(1 / in.part()));
+    assertFound(
+        contract(inverse)::the_largest_inputs_end_in_an_answer_or_a_refusal,
+        "/part = 0",
+        "result/grams is no number");
+    assertThatCode(contract(inverse)::what_is_wrong_everywhere_is_told_everywhere)
+        .doesNotThrowAnyException();
+    assertFound(
+        contract(taking(Touchy.class, new Touchy(2)))
+            ::the_largest_inputs_end_in_an_answer_or_a_refusal,
+        "more than I thought of");
   }
 
   @Test
