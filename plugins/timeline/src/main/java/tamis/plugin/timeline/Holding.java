@@ -26,7 +26,8 @@ final class Holding {
     Row row = row(task);
     notes.cite(row, pointer);
     String length = Bounds.plain(Math.ceil(minutes * 10) / 10);
-    return row.text("advice") + ": " + length + " min";
+    @Nullable String care = row.textOrNull("care");
+    return row.text("advice") + ": " + length + " min" + (care == null ? "" : "; " + care);
   }
 
   private static Row row(Task task) {

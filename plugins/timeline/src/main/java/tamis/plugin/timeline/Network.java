@@ -102,8 +102,8 @@ final class Network {
     return new Network(lengths, notBefore, notAfter, attended, working, all, pools);
   }
 
-  Network withLinks(List<Link> others) {
-    return new Network(lengths, notBefore, notAfter, attended, working, others, pools);
+  Network in(WorkingTime other) {
+    return new Network(lengths, notBefore, notAfter, attended, other, links, pools);
   }
 
   Network withoutPools() {

@@ -3,14 +3,12 @@ package tamis.plugin.timeline;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import tamis.engine.fault.Fault;
 import tamis.engine.fault.FaultCode;
 import tamis.engine.fault.Faults;
 import tamis.engine.fault.Refusal;
-import tamis.engine.formula.StageTarget;
 import tamis.engine.note.Notes;
 
 /** Gives times to work, as an input wants it. */
@@ -32,21 +30,45 @@ final class Planning {
   }
 
   Timeline.Result result() {
+    long[] delays = new Delays(input.delays(), work.tasks()).micros();
+    boolean late = Arrays.stream(delays).anyMatch(delay -> delay > 0);
+    Network base = base();
+    refuseTooLong(base);
+    Network network = base.with(bonds());
+    @Nullable Outcome outcome = plan(network);
+    if (outcome == null) {
+      throw new Conflict(work, base, tolerance, input.isBackward()).refusal();
+    }
+    Steps steps = Steps.of(network, work.tasks(), outcome.starts(), input.isBackward());
+    if (!late) {
+      refusePast(network, steps);
+    }
+    Report report = new Report(input, work, notes, clock);
+    report.bound(network, outcome, steps);
     if (!work.meetings().isEmpty() && input.tolerance() == null) {
       notes.cite(Rule.finishTogether(), "/steps");
     }
-    Network network = network();
-    refuseTooLong(network);
-    @Nullable Outcome outcome =
-        input.isBackward() ? Planner.latest(network, 0) : Planner.earliest(network);
-    if (outcome == null) {
-      throw Refusal.of(FaultCode.IMPOSSIBLE, "", "no order of work keeps to all that is asked");
-    }
-    Steps steps = Steps.of(network, work.tasks(), outcome.starts(), input.isBackward());
-    return result(outcome, steps);
+    return late ? replanned(network, steps, delays, report) : report.result(steps, null);
   }
 
-  private Network network() {
+  private @Nullable Outcome plan(Network network) {
+    return input.isBackward()
+        ? Planner.thorough().latest(network, 0)
+        : Planner.thorough().earliest(network);
+  }
+
+  private Timeline.Result replanned(Network network, Steps steps, long[] delays, Report report) {
+    Replan replan = new Replan(work, network, steps, delays, asOf());
+    long wanted = input.isBackward() ? 0 : -WorkingTime.NEVER;
+    return report.replanned(steps, replan, replan.steps(wanted, tolerance, input.isBackward()));
+  }
+
+  private @Nullable Long asOf() {
+    return clock == null || input.asOf() == null ? null : clock.micros(input.asOf());
+  }
+
+  /** Stages, stations, hands and shifts, without meetings and longest waits. */
+  private Network base() {
     List<Task> tasks = work.tasks();
     int size = tasks.size();
     long[] lengths = tasks.stream().mapToLong(Task::micros).toArray();
@@ -58,15 +80,19 @@ final class Planning {
       hands[i] = tasks.get(i).hands();
       notAfter[i] = input.isBackward() ? -lengths[i] : WorkingTime.NEVER;
     }
-    List<Link> links = new ArrayList<>(work.links());
-    work.waits().forEach(wait -> links.add(work.link(wait)));
-    work.meetings().forEach(meeting -> links.addAll(work.links(meeting, tolerance)));
     WorkingTime working =
         clock == null
             ? WorkingTime.always()
             : clock.working(input.shifts(), Arrays.stream(lengths).sum(), input.isBackward());
     List<Pool> pools = new Stations(input.stations(), input.cooksOrOne(), notes).pools(tasks);
-    return new Network(lengths, notBefore, notAfter, hands, working, links, pools);
+    return new Network(lengths, notBefore, notAfter, hands, working, work.links(), pools);
+  }
+
+  private List<Link> bonds() {
+    List<Link> bonds = new ArrayList<>();
+    work.waits().forEach(wait -> bonds.add(work.link(wait)));
+    work.meetings().forEach(meeting -> bonds.addAll(work.links(meeting, tolerance)));
+    return bonds;
   }
 
   private void refuseTooLong(Network network) {
@@ -76,54 +102,59 @@ final class Planning {
       if (network.attended(i) && network.length(i) > longest) {
         Task task = work.tasks().get(i);
         faults.add(
-            FaultCode.IMPOSSIBLE,
-            task.pointer(),
-            "`"
-                + task.id()
-                + "` needs hands for "
-                + Words.span(network.length(i))
-                + ", longer than any shift ("
-                + Words.span(longest)
-                + ")");
+            new Fault(
+                FaultCode.IMPOSSIBLE,
+                task.pointer(),
+                Words.span(network.length(i)),
+                "at most " + Words.span(longest),
+                "`"
+                    + task.id()
+                    + "` needs hands for "
+                    + Words.span(network.length(i))
+                    + ", longer than any shift ("
+                    + Words.span(longest)
+                    + ")"));
       }
     }
     faults.refuseIfAny();
   }
 
-  private Timeline.Result result(Outcome outcome, Steps steps) {
-    List<Step> shown = new ArrayList<>();
-    List<String> critical = new ArrayList<>();
-    for (int i : steps.inOrder()) {
-      shown.add(steps.step(i, clock, null, null));
-      if (steps.isCritical(i)) {
-        critical.add(work.tasks().get(i).id());
-      }
+  /** A plan that would have had to start already, with the earliest that is possible. */
+  private void refusePast(Network network, Steps steps) {
+    @Nullable Long now = asOf();
+    if (now == null || clock == null || steps.start() >= now) {
+      return;
     }
-    long length = input.isBackward() ? -steps.start() : steps.finish();
-    long gap = Math.max(0, length - outcome.bound());
-    return new Timeline.Result(
-        clock == null ? null : clock.local(steps.start()),
-        clock == null ? null : clock.local(steps.finish()),
-        Task.minutes(steps.finish() - steps.start()),
-        critical,
-        List.copyOf(steps.boundBy()),
-        outcome.isBest(),
-        outcome.isBest() ? 0 : Task.minutes(gap),
-        shown,
-        cautions(),
-        input.zone() == null ? null : input.zone().toString(),
-        Words.key(input.toString()));
+    String earliest = earliest(network, now, clock);
+    String asked =
+        input.isBackward()
+            ? "`finishAt` "
+                + input.finishAt()
+                + " is too early: work would have to start at "
+                + clock.local(steps.start())
+                + ", before `asOf` "
+                + input.asOf()
+            : "`startAt` " + input.startAt() + " is before `asOf` " + input.asOf();
+    throw new Refusal(
+        new Fault(
+            FaultCode.IMPOSSIBLE,
+            input.isBackward() ? "/finishAt" : "/startAt",
+            String.valueOf(input.isBackward() ? input.finishAt() : input.startAt()),
+            earliest,
+            asked + "; " + earliest));
   }
 
-  private List<String> cautions() {
-    Set<String> cautions = new LinkedHashSet<>();
-    for (Task task : work.tasks()) {
-      @Nullable StageTarget target = task.target();
-      if (target != null && target.kind() == StageTarget.Kind.SUGAR_SYRUP) {
-        cautions.add(Words.HOT_SUGAR);
-        notes.caution("hot-sugar", task.pointer(), Words.HOT_SUGAR);
-      }
-    }
-    return List.copyOf(cautions);
+  private String earliest(Network network, long now, Clock from) {
+    int size = network.size();
+    long[] notBefore = new long[size];
+    long[] notAfter = new long[size];
+    Arrays.fill(notBefore, now);
+    Arrays.fill(notAfter, WorkingTime.NEVER);
+    WorkingTime later = from.working(input.shifts(), Planner.length(network), false);
+    @Nullable Outcome outcome =
+        Planner.thorough().earliest(network.between(notBefore, notAfter).in(later));
+    return outcome == null
+        ? "there is no later time at which it could be ready, with the shifts that are given"
+        : "the earliest it can be ready is " + from.local(network.finish(outcome.starts()));
   }
 }

@@ -2,6 +2,7 @@ package tamis.plugin.timeline;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -39,6 +40,16 @@ final class Steps {
    * @param lateAsCan whether each stage comes as late as it can, or as early
    */
   static Steps of(Network network, List<Task> tasks, long[] starts, boolean lateAsCan) {
+    return of(network, tasks, starts, lateAsCan, network.finish(starts));
+  }
+
+  /**
+   * The same with time to spare at the end.
+   *
+   * @param wanted latest end of all, if the plan ends earlier
+   */
+  static Steps of(
+      Network network, List<Task> tasks, long[] starts, boolean lateAsCan, long wanted) {
     List<PoolOrder.Turn> turns = PoolOrder.of(network, starts);
     Network ordered = network.with(turns.stream().map(PoolOrder.Turn::link).toList());
     long begin = Network.start(starts);
@@ -50,7 +61,7 @@ final class Steps {
     }
     Passes passes = new Passes(ordered.between(notBefore, notAfter));
     long @Nullable [] early = passes.earliest();
-    long @Nullable [] late = passes.latest(network.finish(starts));
+    long @Nullable [] late = passes.latest(Math.max(wanted, network.finish(starts)));
     long[] earliest = early == null ? starts : early;
     long[] latest = late == null ? starts : late;
     return new Steps(network, tasks, lateAsCan ? latest : earliest, earliest, latest, turns);
@@ -66,6 +77,10 @@ final class Steps {
 
   long startOf(int task) {
     return planned[task];
+  }
+
+  List<PoolOrder.Turn> turns() {
+    return turns;
   }
 
   boolean isCritical(int task) {
@@ -84,11 +99,18 @@ final class Steps {
 
   /** Pools in which one critical stage waits for another and nothing else keeps it. */
   Set<String> boundBy() {
+    Set<List<Integer>> waited = new HashSet<>();
+    for (Link link : network.links()) {
+      if (link.lag() >= network.length(link.from())) {
+        waited.add(List.of(link.from(), link.to()));
+      }
+    }
     Set<String> names = new TreeSet<>();
     for (PoolOrder.Turn turn : turns) {
       Link link = turn.link();
       boolean tight = planned[link.from()] + link.lag() == planned[link.to()];
-      if (tight && isCritical(link.from()) && isCritical(link.to())) {
+      boolean critical = isCritical(link.from()) && isCritical(link.to());
+      if (tight && critical && !waited.contains(List.of(link.from(), link.to()))) {
         names.add(turn.pool().name());
       }
     }
