@@ -63,7 +63,7 @@ class ArchitectureTest {
           .onlyDependOnClassesThat()
           .resideInAnyPackage("java..", "org.jspecify..", ENGINE);
 
-  /** And the numerical library, which comes along in our jar. */
+  /** And the libraries for numbers and for HTML, which come along in our jar. */
   @ArchTest
   static final ArchRule plugins_need_only_the_jdk_and_the_engine =
       classes()
@@ -71,7 +71,8 @@ class ArchitectureTest {
           .resideInAPackage(PLUGINS)
           .should()
           .onlyDependOnClassesThat()
-          .resideInAnyPackage("java..", "org.jspecify..", "org.hipparchus..", ENGINE, PLUGINS);
+          .resideInAnyPackage(
+              "java..", "org.jspecify..", "org.hipparchus..", "org.jsoup..", ENGINE, PLUGINS);
 
   @ArchTest
   static final ArchRule plugins_do_not_use_each_other =

@@ -25,6 +25,9 @@ record Cells(boolean decimalComma) {
     if (form instanceof Form.Choice choice) {
       return choice.word(value);
     }
+    if (form instanceof Form.Free) {
+      return free(value);
+    }
     if (value instanceof Money money) {
       return amount(money);
     }
@@ -32,6 +35,16 @@ record Cells(boolean decimalComma) {
       return Figures.isNumber(value.toString()) ? number(value.toString()) : value.toString();
     }
     return value.toString();
+  }
+
+  /** A number by itself, an object by its values: a range is its ends. */
+  private String free(Object value) {
+    if (value instanceof Number number) {
+      return number(Figures.text(number));
+    }
+    return value instanceof Map<?, ?> map
+        ? String.join("-", map.values().stream().map(this::free).toList())
+        : value.toString();
   }
 
   String amount(Money money) {

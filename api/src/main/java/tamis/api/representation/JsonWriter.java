@@ -59,6 +59,8 @@ record JsonWriter(JsonGenerator json) {
       record((Record) value);
     } else if (form instanceof Form.Either) {
       either((TextOrObject<?>) value);
+    } else if (form instanceof Form.Free) {
+      any(value);
     } else if (form instanceof Form.Listed listed) {
       list(listed, (List<?>) value);
     } else {

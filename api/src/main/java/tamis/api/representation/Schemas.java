@@ -149,6 +149,9 @@ final class Schemas {
     if (form instanceof Form.Listed listed) {
       return Tree.of("type", "array", "items", of(listed.entry(), plugin));
     }
+    if (form instanceof Form.Free) {
+      return Tree.of();
+    }
     return form instanceof Form.Mapped map ? map(map, plugin) : Tree.of("type", "string");
   }
 

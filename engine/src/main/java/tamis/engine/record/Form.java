@@ -52,6 +52,9 @@ public sealed interface Form {
   /** An object whose names are values of one form, either words or a closed choice. */
   record Mapped(Form name, Form entry) implements Form {}
 
+  /** Any JSON value: what its parts mean is said by the standard it follows. */
+  record Free() implements Form {}
+
   /** The words of a closed choice, or an empty list. */
   static List<String> allowed(Form form) {
     return form instanceof Choice choice ? List.copyOf(choice.words().keySet()) : List.of();

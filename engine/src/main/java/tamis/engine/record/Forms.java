@@ -43,6 +43,9 @@ final class Forms {
   }
 
   private static Form ofClass(Class<?> type) {
+    if (type == Object.class) {
+      return new Form.Free();
+    }
     if (WHOLE.contains(type)) {
       return new Form.Numeric(type, true);
     }

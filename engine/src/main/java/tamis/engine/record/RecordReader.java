@@ -86,6 +86,9 @@ public record RecordReader(
             ? map(mapped, component, map, at)
             : wrong(form, tree, at);
       }
+      if (form instanceof Form.Free) {
+        return tree;
+      }
       if (form instanceof Form.Either either) {
         return either(either, tree, at);
       }

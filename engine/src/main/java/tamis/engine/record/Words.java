@@ -27,6 +27,9 @@ final class Words {
     if (form instanceof Form.Listed) {
       return "a list";
     }
+    if (form instanceof Form.Free) {
+      return "any JSON value";
+    }
     return form instanceof Form.Words ? "text" : "an object";
   }
 

@@ -64,7 +64,10 @@ public final class Trees {
   }
 
   private static Object value(Form form, Object value) {
-    if (value == null || form instanceof Form.Numeric || form instanceof Form.Flag) {
+    if (value == null
+        || form instanceof Form.Numeric
+        || form instanceof Form.Flag
+        || form instanceof Form.Free) {
       return value;
     }
     if (form instanceof Form.Choice choice) {

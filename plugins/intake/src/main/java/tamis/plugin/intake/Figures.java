@@ -1,0 +1,53 @@
+package tamis.plugin.intake;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import tamis.engine.fault.Bounds;
+
+/** Writes numbers as a baker does: decimals where they end, else a fraction of the kitchen. */
+final class Figures {
+  private static final int[] FRACTIONS = {2, 3, 4, 6, 8, 16};
+  private static final double NEAR = 1e-9;
+
+  private Figures() {}
+
+  static String of(double value) {
+    double thousands = value * 1000;
+    if (Math.abs(thousands - Math.rint(thousands)) < NEAR) {
+      return Bounds.plain(Math.rint(thousands) / 1000);
+    }
+    for (int below : FRACTIONS) {
+      double above = value * below;
+      if (Math.abs(above - Math.rint(above)) < NEAR) {
+        return fraction((long) Math.rint(above), below);
+      }
+    }
+    return Bounds.plain(value);
+  }
+
+  private static String fraction(long above, int below) {
+    long whole = above / below;
+    return (whole == 0 ? "" : whole + " ") + above % below + "/" + below;
+  }
+
+  static String of(double low, double high) {
+    return high > low ? of(low) + " to " + of(high) : of(low);
+  }
+
+  /** A number, or a range as an object, for the answer. */
+  static Object value(Amount amount) {
+    if (!amount.isRange()) {
+      return rounded(amount.low());
+    }
+    Map<String, Object> range = new LinkedHashMap<>();
+    range.put("low", rounded(amount.low()));
+    range.put("high", rounded(amount.high()));
+    return range;
+  }
+
+  /** Takes away the noise of adding spoons and cups; thirds keep their digits. */
+  private static double rounded(double value) {
+    double near = Math.rint(value * 1e6) / 1e6;
+    return Math.abs(near - value) < 1e-12 ? near : value;
+  }
+}

@@ -1,0 +1,331 @@
+package tamis.plugin.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Tells title, yield, headings, ingredients, steps and notes of a page of text apart. */
+final class PageReader {
+  private static final int LONGEST_LINE = 400;
+  private static final int LONGEST_HEADING = 60;
+  private static final int WORDS_OF_A_LINE = 30;
+  private static final int WORDS_OF_A_BARE_LINE = 8;
+
+  private final LineReader lines;
+  private final Tongue tongue;
+  private final Map<String, String> corrections;
+  private final List<Page.Entry> entries = new ArrayList<>();
+  private Section section = Section.UNKNOWN;
+  private @Nullable String title;
+  private @Nullable String part;
+  private Page.@Nullable Gives portions;
+  private Page.@Nullable Gives pieces;
+
+  private enum Section {
+    UNKNOWN,
+    INGREDIENTS,
+    STEPS,
+    NOTES
+  }
+
+  /**
+   * @param corrections what stands instead of a line, by the line as written
+   */
+  PageReader(LineReader lines, Map<String, String> corrections) {
+    this.lines = lines;
+    this.tongue = lines.tongue();
+    this.corrections = corrections;
+  }
+
+  Page read(List<SourceLine> source) {
+    for (int i = 0; i < source.size(); i++) {
+      SourceLine line = source.get(i);
+      @Nullable String instead = corrections.get(line.text());
+      if (instead != null) {
+        ingredient(line, lines.read(instead));
+      } else {
+        entry(line, i == 0 && source.size() > 1);
+      }
+    }
+    return new Page(title, portions, pieces, entries);
+  }
+
+  /** A recipe whose parts are named, as in JSON-LD or a table. */
+  Page recipe(Source source, int most) {
+    title = source.title();
+    for (Source.Piece piece : source.lines()) {
+      if (entries.size() < most) {
+        part = piece.part();
+        SourceLine line = piece.source();
+        ingredient(line, lines.read(corrections.getOrDefault(line.text(), line.text())));
+      }
+    }
+    part = null;
+    for (String said : source.yields()) {
+      Phrase phrase = Phrase.of(said, tongue);
+      SourceLine line = new SourceLine(1, said, 0, said.length());
+      if (!yields(line)) {
+        gives(phrase, 0);
+        add(line, Page.Kind.YIELD);
+      }
+    }
+    source.steps().forEach(line -> add(line, Page.Kind.STEP));
+    source.notes().forEach(line -> add(line, Page.Kind.NOTE));
+    return new Page(title, portions, pieces, entries);
+  }
+
+  private void entry(SourceLine line, boolean first) {
+    String text = line.text();
+    if (text.length() > LONGEST_LINE) {
+      add(line, section == Section.NOTES ? Page.Kind.NOTE : Page.Kind.STEP);
+      return;
+    }
+    if (sectionHeading(line) || yields(line)) {
+      return;
+    }
+    ReadLine read = lines.read(text);
+    boolean plain = isPlain(read, text);
+    if (first && !plain) {
+      title(line);
+    } else if (section == Section.STEPS || section == Section.NOTES) {
+      boolean again = plain && read.isIngredientKnown() && read.measure() != null;
+      if (partHeading(line, read)) {
+        return;
+      }
+      if (again && section == Section.STEPS && words(text) <= WORDS_OF_A_BARE_LINE) {
+        ingredient(line, read);
+      } else {
+        add(line, section == Section.STEPS ? Page.Kind.STEP : Page.Kind.NOTE);
+      }
+    } else if (plain) {
+      ingredient(line, read);
+    } else if (!partHeading(line, read)) {
+      other(line, read);
+    }
+  }
+
+  /** Whether a line is one of ingredients: it begins with an amount, or says that none is meant. */
+  private boolean isPlain(ReadLine read, String text) {
+    int words = words(text);
+    if (words > WORDS_OF_A_LINE || isProse(text, words)) {
+      return false;
+    }
+    if (read.isMeasured()) {
+      return read.isIngredientNamed()
+          || (!isDirection(text) && (hasUnit(read) || words <= WORDS_OF_A_BARE_LINE));
+    }
+    boolean named = read.isIngredientNamed();
+    return named && (read.measure() != null || read.asNeeded() || startsVaguely(text));
+  }
+
+  private static boolean hasUnit(ReadLine read) {
+    return read.measure() != null && read.measure().unit() != null;
+  }
+
+  private boolean startsVaguely(String text) {
+    Phrase phrase = Phrase.of(text, tongue);
+    for (int i = 0; i < Math.min(3, phrase.size()); i++) {
+      if (tongue.match("vague", phrase, i) != null) {
+        return true;
+      }
+    }
+    for (int i = 0; i < phrase.size(); i++) {
+      if (tongue.match("sizeof", phrase, i) != null) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Sentences: a point with a capital behind it, or a long line that ends with a point. */
+  private boolean isProse(String text, int words) {
+    for (int i = 1; i + 2 < text.length(); i++) {
+      boolean stop = text.charAt(i) == '.' || text.charAt(i) == '!' || text.charAt(i) == '?';
+      boolean letter = Character.isLetter(text.charAt(i - 1)) && i > 3;
+      if (stop
+          && letter
+          && text.charAt(i + 1) == ' '
+          && Character.isUpperCase(text.charAt(i + 2))) {
+        int start = text.lastIndexOf(' ', i) + 1;
+        if (i - start > 3) {
+          return true;
+        }
+      }
+    }
+    return words > 14 && text.endsWith(".");
+  }
+
+  private boolean isDirection(String text) {
+    Phrase phrase = Phrase.of(text, tongue);
+    int at = 0;
+    while (phrase.has(at) && !phrase.isWord(at)) {
+      at++;
+    }
+    return at == 0 && tongue.match("verb", phrase, 0) != null;
+  }
+
+  private void other(SourceLine line, ReadLine read) {
+    String text = line.text();
+    int words = words(text);
+    boolean sentence = text.endsWith(".") && words > 2 || isProse(text, words) || words > 12;
+    if (isDirection(text) || startsWithNumber(text) || sentence) {
+      boolean started = entries.stream().anyMatch(e -> e.kind() == Page.Kind.INGREDIENT);
+      section = started && section == Section.UNKNOWN ? Section.STEPS : section;
+      add(line, started || section == Section.INGREDIENTS ? Page.Kind.STEP : Page.Kind.NOTE);
+      section = section == Section.INGREDIENTS ? Section.STEPS : section;
+    } else if (section == Section.INGREDIENTS || words <= WORDS_OF_A_BARE_LINE) {
+      ingredient(line, read);
+    } else {
+      add(line, Page.Kind.NOTE);
+    }
+  }
+
+  private boolean startsWithNumber(String text) {
+    Phrase phrase = Phrase.of(text, tongue);
+    return phrase.isNumber(0) && (phrase.is(1, ".") || phrase.is(1, ")"));
+  }
+
+  /** "Ingredients", "Method:", "## Notes". */
+  private boolean sectionHeading(SourceLine line) {
+    String bare = bare(line.text());
+    for (Section of : List.of(Section.INGREDIENTS, Section.STEPS, Section.NOTES)) {
+      if (tongue.knows(of.name().toLowerCase(Locale.ROOT), bare)) {
+        section = of;
+        add(line, Page.Kind.HEADING);
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static String bare(String text) {
+    String bare = Phrase.folded(text);
+    int from = 0;
+    int to = bare.length();
+    while (from < to && "#*=_-• ".indexOf(bare.charAt(from)) >= 0) {
+      from++;
+    }
+    while (to > from && "#*=_-:. ".indexOf(bare.charAt(to - 1)) >= 0) {
+      to--;
+    }
+    return bare.substring(from, to);
+  }
+
+  /** "For the filling", "Topping:", "CRUST". */
+  private boolean partHeading(SourceLine line, ReadLine read) {
+    String text = line.text();
+    if (text.length() > LONGEST_HEADING || read.isMeasured()) {
+      return false;
+    }
+    Phrase phrase = Phrase.of(text, tongue);
+    Tongue.@Nullable Match partFor = tongue.match("partfor", phrase, 0);
+    boolean forPart = partFor != null && words(text) <= 6 && !text.endsWith(".");
+    boolean colon = text.endsWith(":") && words(text) <= 6;
+    boolean marked = text.startsWith("#") || (text.startsWith("**") && text.endsWith("**"));
+    boolean capitals =
+        words(text) <= 5 && text.equals(text.toUpperCase(Locale.ROOT)) && phrase.isWord(0);
+    if (!forPart && !colon && !marked && !capitals) {
+      return false;
+    }
+    part = bare(partFor != null ? phrase.text(partFor.next(), phrase.size()) : text);
+    part = part.isEmpty() ? null : part;
+    section = section == Section.STEPS && !forPart && !colon ? Section.UNKNOWN : section;
+    add(line, Page.Kind.HEADING);
+    return true;
+  }
+
+  private void title(SourceLine line) {
+    title = line.text().replaceAll("^[#* =]+|[#* =]+$", "");
+    Phrase phrase = Phrase.of(line.text(), tongue);
+    for (int i = 0; i < phrase.size(); i++) {
+      if (phrase.is(i, "(")) {
+        int behind = phrase.behindParenthesis(i);
+        @Nullable Amount amount = new AmountReader(tongue, phrase).at(i + 1);
+        if (amount != null && behind - 1 <= amount.next() + 2) {
+          gives(phrase, i + 1);
+        }
+      }
+    }
+    add(line, Page.Kind.TITLE);
+  }
+
+  /** "Serves 8", "Makes two 9-inch layers", "Für 4 Personen", "Yield: 2 loaves". */
+  private boolean yields(SourceLine line) {
+    Phrase phrase = Phrase.of(line.text(), tongue);
+    if (words(line.text()) > 12) {
+      return false;
+    }
+    Tongue.@Nullable Match serves = tongue.match("portions", phrase, 0);
+    Tongue.@Nullable Match makes = tongue.match("yield", phrase, 0);
+    int at = serves != null ? serves.next() : makes != null ? makes.next() : 0;
+    boolean said = serves != null || makes != null;
+    at = said ? at : tongue.behind("partfor", phrase, 0);
+    while (phrase.is(at, ":") || phrase.isDash(at)) {
+      at++;
+    }
+    at = tongue.behind("about", phrase, at);
+    @Nullable Amount amount = new AmountReader(tongue, phrase).at(at);
+    if (amount == null) {
+      return false;
+    }
+    boolean people = tongue.match("portions", phrase, amount.next()) != null;
+    if (!said && !people) {
+      return false;
+    }
+    if (serves != null) {
+      portions(amount);
+    } else {
+      gives(phrase, at);
+    }
+    add(line, Page.Kind.YIELD);
+    return true;
+  }
+
+  private void portions(Amount amount) {
+    portions = amount.isRange() || amount.low() <= 0 ? portions : new Page.Gives(amount.low());
+  }
+
+  private void gives(Phrase phrase, int at) {
+    @Nullable Amount amount = new AmountReader(tongue, phrase).at(at);
+    if (amount == null) {
+      return;
+    }
+    boolean people = tongue.match("portions", phrase, amount.next()) != null;
+    String unit = phrase.folded(amount.next(), Math.min(phrase.size(), amount.next() + 1));
+    boolean slices = unit.startsWith("slice") || unit.startsWith("serving");
+    boolean weight = tongue.unit(phrase, amount.next()) != null;
+    if (people || slices) {
+      portions(amount);
+    } else if (!weight && !amount.isRange() && amount.low() > 0) {
+      pieces = new Page.Gives(amount.low());
+    }
+    int more = amount.next();
+    while (phrase.has(more) && !phrase.is(more, ",")) {
+      more++;
+    }
+    if (phrase.is(more, ",")) {
+      gives(phrase, more + 1);
+    }
+  }
+
+  private void ingredient(SourceLine line, ReadLine read) {
+    entries.add(new Page.Entry(line, Page.Kind.INGREDIENT, read, part));
+  }
+
+  private void add(SourceLine line, Page.Kind kind) {
+    entries.add(new Page.Entry(line, kind, null, part));
+  }
+
+  private static int words(String text) {
+    int words = 0;
+    boolean inside = false;
+    for (int i = 0; i < text.length(); i++) {
+      boolean space = Tokenizer.isSpace(text.charAt(i));
+      words += !space && !inside ? 1 : 0;
+      inside = !space;
+    }
+    return words;
+  }
+}

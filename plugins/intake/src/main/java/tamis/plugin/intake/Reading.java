@@ -1,0 +1,84 @@
+package tamis.plugin.intake;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import tamis.engine.note.Notes;
+import tamis.engine.quantity.Measures;
+import tamis.engine.spi.Kitchen;
+
+/** Reads a source in the language that fits it best, and puts the answer together. */
+final class Reading {
+  private static final int LINES_TO_TELL_LANGUAGE = 200;
+
+  private final Source source;
+  private final Intake.Input input;
+  private final Kitchen kitchen;
+  private final Notes notes;
+  private final Larder larder;
+  private final Map<String, String> corrections = new LinkedHashMap<>();
+
+  private Reading(Source source, Intake.Input input, Kitchen kitchen, Notes notes) {
+    this.source = source;
+    this.input = input;
+    this.kitchen = kitchen;
+    this.notes = notes;
+    this.larder = new Larder(kitchen);
+    for (Correction correction : input.corrections()) {
+      corrections.put(correction.text().strip(), correction.instead().strip());
+    }
+  }
+
+  static Reading of(Source source, Intake.Input input, Kitchen kitchen, Notes notes) {
+    return new Reading(source, input, kitchen, notes);
+  }
+
+  Intake.Result result() {
+    Language language = language();
+    @Nullable Measures measures = input.measures() == null ? language.measures() : input.measures();
+    Page page = page(language, measures, Integer.MAX_VALUE);
+    Written written = new Written(source, language, measures, kitchen, notes);
+    return written.result(page);
+  }
+
+  private Language language() {
+    @Nullable Language said = input.language();
+    if (said == null && source.tag() != null) {
+      said = Language.ofTag(source.tag());
+    }
+    if (said != null) {
+      return said.at(input.measures());
+    }
+    Language best = Language.EN.at(input.measures());
+    Page english = page(best, input.measures(), LINES_TO_TELL_LANGUAGE);
+    if (english.understood() == english.ingredients() && english.understood() > 0) {
+      return best;
+    }
+    long most = english.understood();
+    for (Language other : Tongue.others()) {
+      long understood = page(other, other.measures(), LINES_TO_TELL_LANGUAGE).understood();
+      if (understood > most) {
+        most = understood;
+        best = other;
+      }
+    }
+    if (!best.code().equals("en")) {
+      notes.remark(
+          "language-assumed",
+          "/language",
+          "the source is read as " + best + ", by its words; say `language` for another");
+    }
+    return best;
+  }
+
+  private Page page(Language language, @Nullable Measures measures, int most) {
+    LineReader lines = new LineReader(language, larder, measures == null ? Measures.US : measures);
+    PageReader reader = new PageReader(lines, corrections);
+    if (source.isPage()) {
+      List<SourceLine> page = source.page();
+      return reader.read(page.subList(0, Math.min(most, page.size())));
+    }
+    return reader.recipe(source, most);
+  }
+}

@@ -1,0 +1,74 @@
+package tamis.plugin.intake;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import tamis.engine.formula.Formula;
+import tamis.engine.formula.Line;
+import tamis.engine.formula.Stage;
+import tamis.engine.formula.Yield;
+
+/**
+ * Writes a formula as a Recipe of schema.org in JSON-LD. What the vocabulary has no word for
+ * (state, stage, target …) goes along as the formula itself, under a name of our own, so that
+ * nothing is lost on the way back.
+ */
+final class RecipeJson {
+  private RecipeJson() {}
+
+  static String of(Intake.Result result) {
+    Map<String, Object> recipe = new LinkedHashMap<>();
+    recipe.put("@context", List.of("https://schema.org", Map.of("tamis", "urn:tamis:")));
+    recipe.put("@type", "Recipe");
+    recipe.put("inLanguage", result.language());
+    @Nullable Formula formula = result.formula();
+    if (formula != null) {
+      recipe.put("name", formula.name());
+      yields(formula.yield(), recipe);
+      recipe.put("recipeIngredient", ingredients(formula));
+      recipe.put("recipeInstructions", steps(formula));
+      if (formula.notes() != null) {
+        recipe.put("description", formula.notes());
+      }
+      recipe.put(RecipeNodes.DOCUMENT, Plain.of(formula));
+    }
+    return JsonText.write(recipe);
+  }
+
+  private static void yields(@Nullable Yield yield, Map<String, Object> recipe) {
+    if (yield == null) {
+      return;
+    }
+    if (yield.portions() != null) {
+      recipe.put("recipeYield", Figures.of(yield.portions()) + " servings");
+    } else if (yield.pieces() != null) {
+      recipe.put("recipeYield", Figures.of(yield.pieces()) + " pieces");
+    }
+  }
+
+  /** Each line as it is in the formula: quantity, state, ingredient, preparation. */
+  static List<String> ingredients(Formula formula) {
+    List<String> lines = new ArrayList<>();
+    for (Line line : formula.lines()) {
+      String state = line.state() == null ? "" : line.state() + " ";
+      String work = line.preparation() == null ? "" : ", " + line.preparation();
+      lines.add(line.quantity() + " " + state + line.name() + work);
+    }
+    return lines;
+  }
+
+  private static List<Object> steps(Formula formula) {
+    List<Object> steps = new ArrayList<>();
+    for (Stage stage : formula.stages()) {
+      String text = Objects.requireNonNullElse(stage.cue(), String.valueOf(stage.title()));
+      Map<String, Object> step = new LinkedHashMap<>();
+      step.put("@type", "HowToStep");
+      step.put("text", text);
+      steps.add(step);
+    }
+    return steps;
+  }
+}
