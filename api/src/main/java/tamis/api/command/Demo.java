@@ -52,6 +52,7 @@ final class Demo {
     }
     load(Kind.INGREDIENT, "ingredients");
     load(Kind.FORMULA, "formulas");
+    load(Kind.TRIAL, "trials");
     loadPrices();
   }
 
