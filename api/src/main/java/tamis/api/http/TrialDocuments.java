@@ -19,6 +19,7 @@ import tamis.engine.fault.Refusal;
 import tamis.engine.record.Limits;
 import tamis.engine.record.RecordReader;
 import tamis.engine.trial.Observation;
+import tamis.engine.trial.Trial;
 
 /**
  * Reads and changes trials. Their tags change with every observation, so that nobody replaces a
@@ -55,7 +56,7 @@ final class TrialDocuments {
 
   Reply create(Context call) throws IOException {
     takesNoQuery(call);
-    return created(document(call, null));
+    return created(document(call, null, null));
   }
 
   private Reply created(Document document) {
@@ -77,13 +78,13 @@ final class TrialDocuments {
       if (!Conditions.isCreation(call)) {
         throw ifMatch == null ? conditionNeeded(id) : stale(id, "is not there");
       }
-      return created(document(call, id), id);
+      return created(document(call, id, null), id);
     }
     if (Conditions.isCreation(call)) {
       throw stale(id, "is there already");
     }
     Conditions.seen(ifMatch, before.version());
-    var document = document(call, id);
+    var document = document(call, id, before.trial());
     store.replaceTrial(document, before.number(), before.added(), AUTHOR);
     return whole(200, there(id));
   }
@@ -159,9 +160,13 @@ final class TrialDocuments {
         .with(HttpHeader.LOCATION, PATH + "/" + id + "/observations");
   }
 
-  private Document document(Context call, @Nullable String id) throws IOException {
-    return new DocumentReader(kitchens.now(), limits)
-        .read(Kind.TRIAL, bodies.read(call).tree(), id);
+  private Document document(Context call, @Nullable String id, @Nullable Trial before)
+      throws IOException {
+    var read =
+        new DocumentReader(kitchens.now(), limits).read(Kind.TRIAL, bodies.read(call).tree(), id);
+    return read.record() instanceof Trial trial
+        ? Document.of(Pinned.of(trial, before, store))
+        : read;
   }
 
   private Trials.Whole there(String id) {

@@ -174,6 +174,46 @@ class PricesAndTrialsTest {
     assertThat(get("/v1/trials/t1/revisions/2").statusCode()).isEqualTo(200);
   }
 
+  @Test
+  void a_trial_keeps_the_revisions_that_it_was_made_by() throws Exception {
+    makeTheCream();
+    String cake =
+        "{\"id\":\"cake\",\"lines\":[{\"ingredient\":\"egg\",\"quantity\":\"1 each\"},"
+            + "{\"formula\":\"cream\",\"quantity\":\"10 g\"}]}";
+    post("/v1/formulas", cake);
+    String trial = "{\"id\":\"t2\",\"formula\":\"cake\",\"started\":\"2026-04-11T08:00\"}";
+    var made = post("/v1/trials", trial);
+    assertThat(made.statusCode()).isEqualTo(201);
+    assertThat(made.body()).contains("\"cake@1\"", "\"pins\":{\"cream\":1}");
+    put("/v1/formulas/cake", JSON, cake.replace("10 g", "20 g"), "\"1\"");
+    String kept = trial.replace("\"t2\",", "\"t2\",\"result\":\"kept\",");
+    var replaced = put("/v1/trials/t2", JSON, kept, tag(made));
+    assertThat(replaced.body()).as("not what is the newest now").contains("\"cake@1\"", "kept");
+    var another = post("/v1/trials", trial.replace("t2", "t3"));
+    assertThat(another.body()).contains("\"cake@2\"");
+    var told = post("/v1/trials", trial.replace("t2", "t4").replace("cake\"", "cake@1\""));
+    assertThat(told.body()).contains("\"cake@1\"");
+  }
+
+  @Test
+  void an_observation_holds_all_that_is_noted_at_a_stage() throws Exception {
+    makeTheCream();
+    post("/v1/trials", TRIAL);
+    String path = "/v1/trials/t1/observations";
+    String full =
+        """
+        {"id":"o9","stage":"foam","at":"2026-04-11T08:20","measure":"temperature","value":"22 °C","duration":"8 min","symptom":"grainy","score":6,"photo":"shelf 3, no. 12","note":"dull"}""";
+    assertThat(post(path, full).statusCode()).isEqualTo(201);
+    assertThat(post(path, full).statusCode()).isEqualTo(200);
+    for (String word : List.of("8 min", "grainy", "6", "shelf 3", "dull")) {
+      assertThat(post(path, full.replace(word, word.equals("6") ? "7" : "9 min")).statusCode())
+          .as(word)
+          .isEqualTo(409);
+    }
+    assertThat(get("/v1/trials/t1").body())
+        .contains("\"symptom\":\"grainy\"", "\"photo\":\"shelf 3, no. 12\"");
+  }
+
   private void makeTheCream() throws Exception {
     String cream =
         "{\"id\":\"cream\",\"lines\":[{\"ingredient\":\"egg\",\"quantity\":\"1 each\"}]}";

@@ -65,7 +65,7 @@ final class Drawing {
     StringBuilder safe = new StringBuilder();
     words
         .codePoints()
-        .filter(c -> c >= ' ' && !(c >= 0xD800 && c <= 0xDFFF) && c < 0xFFFE || c > 0xFFFF)
+        .filter(Drawing::isPrintable)
         .forEach(
             c -> {
               switch (c) {
@@ -76,6 +76,12 @@ final class Drawing {
               }
             });
     return safe.toString();
+  }
+
+  /** Control characters, halves of pairs and the two that XML never allows are left out. */
+  private static boolean isPrintable(int character) {
+    boolean half = character >= 0xD800 && character <= 0xDFFF;
+    return character >= ' ' && !half && character != 0xFFFE && character != 0xFFFF;
   }
 
   static String shortened(String words, int most) {

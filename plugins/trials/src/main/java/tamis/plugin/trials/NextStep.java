@@ -101,7 +101,7 @@ final class NextStep {
   }
 
   private static String follows(Weighted first, Weighted earliest) {
-    return earliest == first
+    return earliest.equals(first)
         ? ""
         : ", and comes before " + first.measured().key().words() + ", which may follow from it";
   }
@@ -111,7 +111,7 @@ final class NextStep {
     double widths = new Support(earliest.measured(), book).distance(all);
     String limit =
         earliest.measured().against() == Against.WINDOW ? "its window" : "what is written";
-    return (earliest == first
+    return (earliest.equals(first)
             ? "of all that was read it lies furthest from "
             : "it lies outside of ")
         + limit

@@ -60,7 +60,8 @@ final class ReadingChart {
     int i = 0;
     for (TriedTrial trial : result.trials()) {
       double x = 24 + (i % LEGEND_COLUMNS) * 215;
-      double y = 58 + (i / LEGEND_COLUMNS) * LEGEND_ROW;
+      int row = i / LEGEND_COLUMNS;
+      double y = 58 + row * LEGEND_ROW;
       TrialMark mark = marks.getOrDefault(trial.trial(), new TrialMark(0));
       drawing.polyline(List.of(new double[] {x, y}, new double[] {x + 34, y}), mark);
       drawing.mark(x + 17, y, mark);
