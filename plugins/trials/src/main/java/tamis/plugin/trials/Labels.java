@@ -14,9 +14,11 @@ import tamis.engine.fault.Refusal;
 import tamis.engine.formula.Batch;
 import tamis.engine.formula.Formula;
 import tamis.engine.formula.ShelfLife;
+import tamis.engine.formula.To;
 import tamis.engine.note.Cited;
 import tamis.engine.note.Notes;
 import tamis.engine.note.Remark;
+import tamis.engine.quantity.Mass;
 import tamis.engine.quantity.Temperature;
 import tamis.engine.quantity.TimeSpan;
 import tamis.engine.record.PlainValues;
@@ -40,12 +42,26 @@ final class Labels {
     this.formula = kitchen.formula(input.formula());
     Faults faults = new Faults();
     faults.gather("", this::keeping);
-    @Nullable Batch made = faults.gather("", () -> kitchen.batch(input.formula(), input.to()));
+    @Nullable Batch made = faults.gather("", this::made);
     faults.refuseIfAny();
     if (made == null) {
       throw new IllegalStateException("a batch without faults is there");
     }
     this.batch = made;
+  }
+
+  /** Where the box is told, a formula wholly in percent needs no size: only its parts are asked. */
+  private Batch made() {
+    try {
+      return kitchen.batch(input.formula(), input.to());
+    } catch (Refusal refusal) {
+      boolean sizeless =
+          refusal.faults().stream().allMatch(fault -> fault.code() == FaultCode.NO_SIZE);
+      if (input.quantity() == null || input.to() != null || !sizeless) {
+        throw refusal;
+      }
+      return kitchen.batch(input.formula(), To.ofFlour(Mass.ofGrams(100)));
+    }
   }
 
   Answer<ShelfLifeLabel.Result> answer() {

@@ -3,6 +3,9 @@ package tamis.plugin.trials;
 import java.time.LocalDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tamis.engine.fault.Fault;
+import tamis.engine.fault.FaultCode;
+import tamis.engine.fault.Refusal;
 import tamis.engine.formula.Formula;
 import tamis.engine.formula.FormulaRef;
 import tamis.engine.formula.Line;
@@ -45,7 +48,19 @@ public final class ShelfLifeLabel
               value = "Whose list of allergens is meant, as `allergens` takes it; EU if left out",
               example = "EU",
               most = 10)
-          @Nullable String regime) {}
+          @Nullable String regime) {
+    public Input {
+      if (quantity != null && !quantity.isMeasured()) {
+        throw new Refusal(
+            new Fault(
+                FaultCode.NO_SIZE,
+                "/quantity",
+                quantity.text(),
+                "a mass, a volume or a count",
+                "`" + quantity.text() + "` is no amount that a label can tell"));
+      }
+    }
+  }
 
   /** The labels. */
   public record Result(

@@ -196,10 +196,51 @@ class ShelfLifeLabelTest extends CalculationContract<ShelfLifeLabel.Input, Shelf
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"yesterday", "2026-13-01", "2026-04-11 08:10", "11.4.2026", "", "2026-02-30"})
+      strings = {
+        "yesterday",
+        "2026-13-01",
+        "2026-04-11 08:10",
+        "11.4.2026",
+        "",
+        "+999999999-12-31T23:59",
+        "0001-01-01",
+        "2026-02-30"
+      })
   void a_day_that_is_none_is_refused(String made) {
     assertThat(faults(() -> labelled(kitchen(), "formula", "cream", "made", made)))
         .extracting(Fault::pointer)
         .containsExactly("/made");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"as needed", "60 %"})
+  void an_amount_that_is_none_is_refused(String quantity) {
+    assertThat(
+            faults(
+                () ->
+                    labelled(
+                        kitchen(), "formula", "cream", "made", "2026-04-11", "quantity", quantity)))
+        .extracting(Fault::code, Fault::pointer)
+        .containsExactly(tuple(FaultCode.NO_SIZE, "/quantity"));
+  }
+
+  @Test
+  void a_formula_in_percent_needs_the_amount_or_a_size() {
+    Map<String, Object> loaf =
+        Book.map(
+            "lines",
+            List.of(
+                Book.map("ingredient", "bread-flour", "quantity", "100 %"),
+                Book.map("ingredient", "water", "quantity", "65 %")),
+            "shelfLife",
+            List.of(Book.map("at", "20 °C", "for", "2 d")));
+    assertThat(
+            labelled(kitchen(), "formula", loaf, "made", "2026-04-11", "quantity", "12 each")
+                .result()
+                .quantity())
+        .isEqualTo("12 each");
+    assertThat(faults(() -> labelled(kitchen(), "formula", loaf, "made", "2026-04-11")))
+        .extracting(Fault::code, Fault::pointer)
+        .containsExactly(tuple(FaultCode.NO_SIZE, "/to"));
   }
 }
