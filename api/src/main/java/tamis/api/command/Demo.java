@@ -54,6 +54,7 @@ final class Demo {
     load(Kind.FORMULA, "formulas");
     load(Kind.TRIAL, "trials");
     loadPrices();
+    load(Kind.TRIAL, "trials");
   }
 
   private void loadPrices() {

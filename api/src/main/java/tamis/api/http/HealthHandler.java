@@ -53,17 +53,25 @@ final class HealthHandler {
       tags = "health",
       operationId = "isReady",
       summary = "Tells what is served with",
-      description = "Versions, plugins, and jars that were not loaded.",
-      responses =
-          @OpenApiResponse(
-              status = "200",
-              description = "OK",
-              content = @OpenApiContent(from = Readiness.class)))
+      description = "Versions, plugins, jars that were not loaded, and whether the store answers.",
+      responses = {
+        @OpenApiResponse(
+            status = "200",
+            description = "OK",
+            content = @OpenApiContent(from = Readiness.class)),
+        @OpenApiResponse(
+            status = "503",
+            description = "The store does not answer; `status` says so",
+            content = @OpenApiContent(from = Readiness.class))
+      })
   Reply ready(Context call) {
     var loaded = plugins.loaded().stream().map(HealthHandler::state).toList();
     var refused = plugins.refused().stream().map(one -> new Refused(one.jar(), one.why())).toList();
-    return Reply.json(
-        ResultJson.bytes(new Readiness("ready", versions, store.revision(), loaded, refused)));
+    boolean answers = store.answers();
+    String status = answers ? "ready" : "store-unavailable";
+    byte[] body =
+        ResultJson.bytes(new Readiness(status, versions, store.revision(), loaded, refused));
+    return Reply.of(answers ? 200 : 503, Reply.JSON, body);
   }
 
   private static PluginState state(LoadedPlugin plugin) {

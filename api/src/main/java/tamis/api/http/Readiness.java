@@ -6,9 +6,12 @@ import tamis.engine.record.Described;
 
 /** Whether requests are served, and by what. */
 public record Readiness(
-    @Described(value = "`ready`", example = "ready") String status,
+    @Described(
+            value = "`ready`, or `store-unavailable` as long as the store does not answer",
+            example = "ready")
+        String status,
     @Described("What changes each on its own") Versions versions,
-    @Described("The revision over all documents") long revision,
+    @Described("The revision over all documents, as far as it is known") long revision,
     @Described("Plugins that are loaded") List<PluginState> plugins,
     @Described("Jars that were not loaded") List<Refused> refused) {
 

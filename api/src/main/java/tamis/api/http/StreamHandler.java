@@ -7,6 +7,7 @@ import io.javalin.openapi.OpenApiContent;
 import io.javalin.openapi.OpenApiParam;
 import io.javalin.openapi.OpenApiRequestBody;
 import io.javalin.openapi.OpenApiResponse;
+import java.time.Duration;
 import java.util.concurrent.Semaphore;
 import org.jspecify.annotations.Nullable;
 import tamis.api.plugin.Plugins;
@@ -22,16 +23,21 @@ final class StreamHandler {
   /** Threads that streams may hold, however long; the rest stays free for everybody else. */
   private static final int MOST_AT_ONCE = 50;
 
+  /** Times that a caller may stay silent, taken together; then it must send at some rate. */
+  private static final int DRIPS_BORNE = 3;
+
   private final Plugins plugins;
   private final Kitchens kitchens;
   private final LineAnswers.Reading reading;
   private final int longestQuery;
+  private final Duration patience;
   private final Semaphore places = new Semaphore(MOST_AT_ONCE);
 
   StreamHandler(Plugins plugins, Kitchens kitchens, ServerSettings settings) {
     this.plugins = plugins;
     this.kitchens = kitchens;
     this.longestQuery = settings.queryBytes();
+    this.patience = settings.sender().multipliedBy(DRIPS_BORNE);
     this.reading =
         new LineAnswers.Reading(
             settings.lineBytes(),
@@ -92,7 +98,7 @@ final class StreamHandler {
         LineAnswers.CONTENT_TYPE,
         (in, out) -> {
           try {
-            new StreamedLines(in, out, answers).copy(lines);
+            new StreamedLines(in, out, answers, patience).copy(lines);
           } finally {
             places.release();
           }

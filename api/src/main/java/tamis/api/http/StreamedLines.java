@@ -2,6 +2,7 @@ package tamis.api.http;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.time.Duration;
 import java.util.concurrent.TimeoutException;
 import org.eclipse.jetty.http.BadMessageException;
 import org.eclipse.jetty.server.HttpOutput;
@@ -22,6 +23,7 @@ final class StreamedLines {
   private final LineAnswers<?, ?> answers;
   private final byte[] part = new byte[PART];
   private int gathered;
+  private final Duration patience;
   private long wroteAt = System.nanoTime();
 
   /** The caller no longer reads. */
@@ -33,7 +35,12 @@ final class StreamedLines {
     }
   }
 
-  StreamedLines(InputStream caller, HttpOutput out, LineAnswers<?, ?> answers) {
+  /**
+   * @param patience how long the caller may let us wait in all, whatever it sends
+   */
+  StreamedLines(
+      InputStream caller, HttpOutput out, LineAnswers<?, ?> answers, Duration patience) {
+    this.patience = patience;
     this.caller = caller;
     this.out = out;
     this.answers = answers;
@@ -109,8 +116,13 @@ final class StreamedLines {
     wroteAt = System.nanoTime();
   }
 
-  /** What the caller sends; whoever is waited for has all answers so far. */
+  /**
+   * What the caller sends. Who lets us wait for longer than is patient, and sends next to nothing
+   * meanwhile, would hold a place for others; whoever is waited for has all answers so far.
+   */
   private final class Reads extends InputStream {
+    private long received;
+    private long waited;
 
     @Override
     public int read() throws IOException {
@@ -123,7 +135,16 @@ final class StreamedLines {
       if (caller.available() == 0) {
         write();
       }
-      return caller.read(into, from, length);
+      long before = System.nanoTime();
+      int count = caller.read(into, from, length);
+      waited += System.nanoTime() - before;
+      received += Math.max(0, count);
+      long seconds = waited / 1_000_000_000;
+      boolean drips = received < Server.LEAST_BYTES_A_SECOND * (seconds - patience.toSeconds());
+      if (count >= 0 && drips) {
+        throw new IOException(new TimeoutException("drips"));
+      }
+      return count;
     }
   }
 }

@@ -17,6 +17,8 @@ final class FixedPaths {
 
   private static final JsonLimits OUR_OWN = new JsonLimits(100, 40);
   private static final Set<String> VERBS = Set.of("get", "post", "put", "delete", "patch");
+  private static final List<String> KEEPING =
+      List.of("/v1/formulas", "/v1/ingredients", "/v1/prices", "/v1/trials");
   private static final Set<String> NUMBERS = Set.of("integer", "number");
 
   private FixedPaths() {}
@@ -39,20 +41,26 @@ final class FixedPaths {
   @SuppressWarnings("unchecked") // objects of a tree have names of text
   static Map<String, Object> of(Map<String, Object> annotated) {
     Map<String, Object> paths = new LinkedHashMap<>(Tree.in(annotated, "paths"));
-    for (Object path : paths.values()) {
-      Map<String, Object> operations = (Map<String, Object>) path;
-      operations.keySet().retainAll(VERBS);
-      operations.forEach((verb, operation) -> complete(verb, (Map<String, Object>) operation));
-    }
+    paths.forEach(
+        (path, all) -> {
+          boolean keeps = KEEPING.stream().anyMatch(path::startsWith);
+          Map<String, Object> operations = (Map<String, Object>) all;
+          operations.keySet().retainAll(VERBS);
+          operations.forEach(
+              (verb, operation) -> complete(verb, (Map<String, Object>) operation, keeps));
+        });
     return paths;
   }
 
-  private static void complete(String verb, Map<String, Object> operation) {
+  private static void complete(String verb, Map<String, Object> operation, boolean keeps) {
     operation.remove("security");
     operation.putIfAbsent("description", operation.getOrDefault("summary", verb));
     tidy(operation);
-    Responses.addProblems(
-        Tree.in(operation, "responses"), verb.equals("post") || verb.equals("put"));
+    Map<String, Object> responses = Tree.in(operation, "responses");
+    Responses.addProblems(responses, verb.equals("post") || verb.equals("put"));
+    if (keeps && !verb.equals("get")) {
+      Responses.addFull(responses);
+    }
   }
 
   /** Examples of numbers are told as numbers; what is false by itself is not told. */

@@ -9,6 +9,7 @@ final class Responses {
   private static final List<Integer> READING = List.of(400, 404, 405, 406, 414, 422, 429, 431);
   private static final List<Integer> WRITING = List.of(413, 415);
   private static final List<Integer> OURS = List.of(500, 503, 504);
+  private static final int FULL = 507;
 
   private Responses() {}
 
@@ -32,6 +33,11 @@ final class Responses {
     OURS.forEach(status -> add(responses, status));
   }
 
+  /** Adds the problem of what keeps documents. */
+  static void addFull(Map<String, Object> responses) {
+    add(responses, FULL);
+  }
+
   private static void add(Map<String, Object> responses, int status) {
     responses.putIfAbsent(
         Integer.toString(status), Tree.of("$ref", "#/components/responses/" + name(status)));
@@ -45,7 +51,7 @@ final class Responses {
   static Map<String, Object> problems(Schemas schemas) {
     Map<String, Object> problems = new LinkedHashMap<>();
     Map<String, Object> problem = schemas.reference(Problem.class, "");
-    for (List<Integer> statuses : List.of(READING, WRITING, OURS)) {
+    for (List<Integer> statuses : List.of(READING, WRITING, OURS, List.of(FULL))) {
       for (int status : statuses) {
         problems.put(
             name(status),

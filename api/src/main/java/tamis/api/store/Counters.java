@@ -27,6 +27,11 @@ final class Counters {
           .map((row, context) -> new At(row.getLong(1), row.getLong(2)))
           .one();
     }
+
+    /** One write later. */
+    At after(Kind kind) {
+      return kind.hasOwnCount() ? new At(revision, trials + 1) : new At(revision + 1, trials);
+    }
   }
 
   /**

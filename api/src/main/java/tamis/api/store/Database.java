@@ -2,9 +2,11 @@ package tamis.api.store;
 
 import com.zaxxer.hikari.HikariDataSource;
 import com.zaxxer.hikari.pool.HikariPool.PoolInitializationException;
+import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.SQLTransientConnectionException;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -47,7 +49,34 @@ final class Database implements AutoCloseable {
    * @throws Refusal {@code store-unavailable} or {@code store-full}
    */
   <T extends @Nullable Object> T read(Function<Handle, T> work) {
-    return told(() -> reading.withHandle(work::apply));
+    try {
+      return reading.withHandle(work::apply);
+    } catch (RuntimeException failed) {
+      if (!isLost(failed)) {
+        return told(
+            () -> {
+              throw failed;
+            });
+      }
+      // The others of the pool were lost with it. To read again does no harm, and may help at once.
+      pools().forEach(pool -> pool.getHikariPoolMXBean().softEvictConnections());
+      return told(() -> reading.withHandle(work::apply));
+    }
+  }
+
+  /** Whether a connection ended that was there before. */
+  private static boolean isLost(Throwable thrown) {
+    for (@Nullable Throwable cause = thrown; cause != null; cause = cause.getCause()) {
+      boolean ended =
+          cause instanceof SQLException sql
+              && !(cause instanceof SQLTransientConnectionException)
+              && sql.getSQLState() != null
+              && sql.getSQLState().matches("08...|57P0.");
+      if (ended) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**
@@ -57,6 +86,33 @@ final class Database implements AutoCloseable {
    */
   <T extends @Nullable Object> T write(Function<Handle, T> work) {
     return told(() -> writing.inTransaction(work::apply));
+  }
+
+  /** Runs one transaction that answers nothing. */
+  void useWriter(Consumer<Handle> work) {
+    this.<@Nullable Void>write(
+        handle -> {
+          work.accept(handle);
+          return null;
+        });
+  }
+
+  /**
+   * Works on the connection that writes, which commits by itself.
+   *
+   * @throws Refusal as {@link #read} does, or the work's own
+   */
+  <T> T writer(OnConnection<T> work) {
+    return told(
+        () -> {
+          try (Connection connection = writers.getConnection()) {
+            return work.run(connection);
+          }
+        });
+  }
+
+  interface OnConnection<T> {
+    T run(Connection connection) throws SQLException;
   }
 
   private interface Work<T extends @Nullable Object> {

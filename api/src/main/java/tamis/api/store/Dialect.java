@@ -10,7 +10,12 @@ import tamis.engine.fault.FaultCode;
 
 /** Where SQLite and PostgreSQL differ; all other SQL is the same for both. */
 enum Dialect {
-  SQLITE("", "WITHOUT ROWID") {
+  SQLITE("sqlite", "", "WITHOUT ROWID") {
+    @Override
+    Writing writing() {
+      return new SqliteWriting();
+    }
+
     @Override
     @Nullable FaultCode meaning(SQLException thrown) {
       if (!(thrown instanceof SQLiteException lite)) {
@@ -33,7 +38,12 @@ enum Dialect {
   },
 
   /** Texts are compared by bytes, as SQLite does, whatever the language of the server. */
-  POSTGRESQL("COLLATE \"C\"", "") {
+  POSTGRESQL("postgresql", "COLLATE \"C\"", "") {
+    @Override
+    Writing writing() {
+      return new PostgresWriting();
+    }
+
     @Override
     @Nullable FaultCode meaning(SQLException thrown) {
       String state = Objects.requireNonNullElse(thrown.getSQLState(), "");
@@ -47,13 +57,23 @@ enum Dialect {
     }
   };
 
+  private final String folder;
   private final String exact;
   private final String clustered;
 
-  Dialect(String exact, String clustered) {
+  Dialect(String folder, String exact, String clustered) {
+    this.folder = folder;
     this.exact = exact;
     this.clustered = clustered;
   }
+
+  /** Where migrations lie that the other has not. */
+  String folder() {
+    return folder;
+  }
+
+  /** Keeps documents there. */
+  abstract Writing writing();
 
   /** What stands for the placeholders of the migrations. */
   Map<String, String> words() {

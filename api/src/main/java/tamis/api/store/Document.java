@@ -1,6 +1,7 @@
 package tamis.api.store;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Collections;
 import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -19,6 +20,7 @@ public final class Document {
   private final String id;
   private final String json;
   private volatile @Nullable Record record;
+  private volatile @Nullable Set<String> words;
 
   private Document(Kind kind, String id, String json, @Nullable Record record) {
     this.kind = kind;
@@ -97,6 +99,11 @@ public final class Document {
 
   /** What it is found by, in lower case. */
   public Set<String> words() {
-    return Terms.words(id, record());
+    @Nullable Set<String> known = words;
+    if (known == null) {
+      known = Collections.unmodifiableSet(Terms.words(id, record()));
+      words = known;
+    }
+    return known;
   }
 }

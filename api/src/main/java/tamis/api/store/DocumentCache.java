@@ -2,6 +2,7 @@ package tamis.api.store;
 
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
+import org.jspecify.annotations.Nullable;
 
 /** Documents that were read, so that none is read twice; a revision never changes. */
 final class DocumentCache {
@@ -26,6 +27,11 @@ final class DocumentCache {
 
   Document kept(Kind kind, String id, int number, String json) {
     return cache.get(new Place(kind, id, number), place -> Document.kept(kind, id, json));
+  }
+
+  /** A document if it is kept here. */
+  @Nullable Document known(Kind kind, String id, int number) {
+    return cache.getIfPresent(new Place(kind, id, number));
   }
 
   void put(int number, Document document) {

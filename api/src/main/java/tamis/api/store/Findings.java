@@ -2,14 +2,15 @@ package tamis.api.store;
 
 import java.util.Collection;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The index of words, names and uses. Words stand for the newest revision only. Names and used
- * formulas stay once they were there, since an older revision may be asked for; who looks them up
- * checks them against the document.
+ * The index of words, names and uses. Words stand for the newest revision only, and may wait in
+ * {@code unfiled} for a while. Names and used formulas are there at once and stay, since an older
+ * revision may be asked for; who looks them up checks them against the document.
  */
 final class Findings {
   private static final String WORD = "w:";
@@ -35,22 +36,57 @@ final class Findings {
     return text.replace('\0', ' ');
   }
 
-  /** All words between spaces, so that each is found by its beginning. */
-  static String joined(@Nullable Document document) {
-    return document == null ? "" : " " + String.join(" ", document.words());
+  /** All words, each after a space, so that each is found by its beginning. */
+  static String joined(Collection<String> words) {
+    return words.isEmpty() ? "" : " " + String.join(" ", words);
   }
 
-  /** Makes the index say what the newest revision says. */
+  /** What {@link #joined} joined. */
+  static List<String> words(String joined) {
+    return joined.isEmpty() ? List.of() : List.of(joined.substring(1).split(" ", -1));
+  }
+
+  /** Words that are no more. */
+  static String gone(Set<String> old, Set<String> now) {
+    var gone = new LinkedHashSet<>(old);
+    gone.removeAll(now);
+    return joined(gone);
+  }
+
+  /** Names and uses. */
+  static Set<String> lasting(Document document) {
+    var terms = new LinkedHashSet<String>();
+    Terms.names(document.record()).forEach(name -> terms.add(name(name)));
+    document.uses().forEach(formula -> terms.add(use(formula)));
+    return terms;
+  }
+
+  /** Says of a document what its newest revision says, all at once. */
   static void update(
       Handle handle, Kind kind, String id, @Nullable Document before, @Nullable Document after) {
-    Set<String> old = terms(before);
-    Set<String> terms = terms(after);
+    Set<String> old = before == null ? Set.of() : before.words();
+    Set<String> words = after == null ? Set.of() : after.words();
     var gone = new LinkedHashSet<>(old);
-    gone.removeIf(term -> !term.startsWith(WORD) || terms.contains(term));
-    var added = new LinkedHashSet<>(terms);
+    gone.removeAll(words);
+    var added = new LinkedHashSet<>(words);
     added.removeAll(old);
-    run(handle, "DELETE FROM finding WHERE kind = ? AND term = ? AND id = ?", kind, id, gone);
-    run(handle, "INSERT INTO finding VALUES (?, ?, ?) ON CONFLICT DO NOTHING", kind, id, added);
+    file(handle, kind, id, gone, added);
+    if (after != null) {
+      add(handle, kind, id, lasting(after));
+    }
+  }
+
+  /** Takes words out of the index and puts others in. */
+  static void file(
+      Handle handle, Kind kind, String id, Collection<String> gone, Collection<String> added) {
+    String out = "DELETE FROM finding WHERE kind = ? AND term = ? AND id = ?";
+    run(handle, out, kind, id, gone.stream().map(Findings::word).toList());
+    add(handle, kind, id, added.stream().map(Findings::word).toList());
+  }
+
+  private static void add(Handle handle, Kind kind, String id, Collection<String> terms) {
+    String in = "INSERT INTO finding (kind, term, id) VALUES (?, ?, ?) ON CONFLICT DO NOTHING";
+    run(handle, in, kind, id, terms);
   }
 
   private static void run(
@@ -64,15 +100,5 @@ final class Findings {
       }
       batch.execute();
     }
-  }
-
-  private static Set<String> terms(@Nullable Document document) {
-    var terms = new LinkedHashSet<String>();
-    if (document != null) {
-      document.words().forEach(word -> terms.add(word(word)));
-      Terms.names(document.record()).forEach(name -> terms.add(name(name)));
-      document.uses().forEach(formula -> terms.add(use(formula)));
-    }
-    return terms;
   }
 }

@@ -25,6 +25,16 @@ public enum Kind {
     return word;
   }
 
+  /** The kind of that word. */
+  static Kind of(String word) {
+    for (Kind kind : values()) {
+      if (kind.word.equals(word)) {
+        return kind;
+      }
+    }
+    throw new IllegalArgumentException(word);
+  }
+
   /** The record that its documents are read as. */
   public Class<? extends Record> type() {
     return type;

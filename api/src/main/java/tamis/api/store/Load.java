@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 import tamis.api.store.DumpLine.Counts;
@@ -76,7 +77,7 @@ public final class Load {
   }
 
   private static void clear(Handle handle) {
-    for (String table : List.of("document", "head", "finding", "observation")) {
+    for (String table : List.of("document", "head", "finding", "unfiled", "observation")) {
       handle.execute("DELETE FROM " + table);
     }
   }
@@ -175,7 +176,7 @@ public final class Load {
         stored.number(),
         document == null ? 0 : 1,
         document == null ? stored.id() : Findings.storable(document.title()),
-        Findings.joined(document));
+        Findings.joined(document == null ? Set.of() : document.words()));
   }
 
   private static Kind kind(String word) {

@@ -44,6 +44,11 @@ public final class MemoryStore implements Store {
   }
 
   @Override
+  public boolean answers() {
+    return true;
+  }
+
+  @Override
   public @Nullable Stored read(Kind kind, String id) {
     return readAsOf(kind, id, Long.MAX_VALUE);
   }

@@ -13,7 +13,7 @@ final class Schema {
   /** No table of ours is there yet. */
   static final int NONE = 0;
 
-  private static final String MIGRATIONS = "classpath:tamis/api/store";
+  private static final String MIGRATIONS = "classpath:tamis/api/store/";
 
   /** Flyway's own; it is there first, and alone if the program ended just then. */
   private static final String HISTORY = "flyway_schema_history";
@@ -73,7 +73,7 @@ final class Schema {
     try {
       Flyway.configure(Schema.class.getClassLoader())
           .dataSource(source)
-          .locations(MIGRATIONS)
+          .locations(MIGRATIONS + "tables", MIGRATIONS + dialect.folder())
           .placeholders(dialect.words())
           .load()
           .migrate();

@@ -28,8 +28,8 @@ final class Search {
   private static final String PAGE = "SELECT h.id, h.title, h.number FROM head h";
 
   private static final String FEW =
-      " JOIN (SELECT DISTINCT id FROM finding WHERE kind = ? AND term >= ? AND term < ?) f"
-          + " ON h.id = f.id";
+      " JOIN (SELECT id FROM finding WHERE kind = ? AND term >= ? AND term < ?"
+          + " UNION SELECT id FROM unfiled WHERE kind = ? AND words LIKE ?) f ON h.id = f.id";
 
   private static final String HERE = " WHERE h.kind = ? AND h.live = 1";
 
@@ -41,9 +41,6 @@ final class Search {
     int fewest = MANY;
     for (String word : wanted) {
       int count = count(handle, kind, word);
-      if (count == 0) {
-        return new Listed(List.of(), null);
-      }
       if (count < fewest) {
         fewest = count;
         leader = word;
@@ -70,6 +67,8 @@ final class Search {
     if (leader != null) {
       sql.append(FEW);
       values.addAll(begins(kind, leader));
+      values.add(kind.word());
+      values.add(pattern(leader));
     }
     sql.append(HERE);
     values.add(kind.word());
@@ -78,10 +77,8 @@ final class Search {
       values.add(after);
     }
     for (String word : wanted) {
-      if (!word.equals(leader)) {
-        sql.append(" AND h.words LIKE ?"); // a word is letters and digits: no sign of a pattern
-        values.add("% " + word + "%");
-      }
+      sql.append(" AND h.words LIKE ?"); // of the leader, too: it may be gone and not taken out yet
+      values.add(pattern(word));
     }
     sql.append(" ORDER BY h.id LIMIT ?");
     values.add(1L + limit);
@@ -96,6 +93,11 @@ final class Search {
 
   private static List<Object> begins(Kind kind, String word) {
     return List.of(kind.word(), Findings.word(word), Findings.word(word) + LAST);
+  }
+
+  /** A word is letters and digits: no sign of a pattern. */
+  private static String pattern(String word) {
+    return "% " + word + "%";
   }
 
   private static void bindAll(Query query, List<Object> values) {

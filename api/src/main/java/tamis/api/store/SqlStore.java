@@ -5,24 +5,32 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
-import java.util.function.Consumer;
-import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
+import tamis.engine.fault.Refusal;
 import tamis.engine.trial.Observation;
 
 /** Documents in a database. What was answered is on its disk. */
 public final class SqlStore implements Store {
+  private static final String UNFILED =
+      "INSERT INTO unfiled AS u (kind, id, words, gone) VALUES (?, ?, '', ?) ON CONFLICT (kind, id)"
+          + " DO UPDATE SET words = '', gone = u.gone || excluded.gone";
+
   private final Database database;
   private final Clock clock;
   private final DocumentCache cache = new DocumentCache();
   private final SqlReads reads = new SqlReads(cache);
   private final Counters counters;
+  private final Filing filing;
+  private final Writing writing;
+  private final Turns turns = new Turns(this::keep);
   private volatile StoreShelf shelf = new StoreShelf(this, -1, -1);
 
   SqlStore(Database database, Clock clock) {
     this.database = database;
     this.clock = clock;
+    this.filing = new Filing(database);
+    this.writing = database.dialect().writing();
     this.counters = new Counters(database, database.dialect() == Dialect.POSTGRESQL);
   }
 
@@ -57,6 +65,16 @@ public final class SqlStore implements Store {
   @Override
   public long trials() {
     return counters.now().trials();
+  }
+
+  @Override
+  public boolean answers() {
+    try {
+      Counters.At at = database.read(Counters.At::read);
+      return at.revision() >= 0;
+    } catch (Refusal away) {
+      return false;
+    }
   }
 
   @Override
@@ -96,96 +114,87 @@ public final class SqlStore implements Store {
 
   @Override
   public Stored create(Document document, String author) {
-    return written(
-        document.kind(),
-        handle -> {
-          long revision = SqlWrites.next(handle, document.kind());
-          @Nullable Integer number = SqlWrites.create(handle, document);
-          if (number == null) {
-            throw StoreFaults.exists(document.kind(), document.id());
-          }
-          Uses.refuseMissing(this, document);
-          return kept(
-              handle, document.kind(), document.id(), number, revision, author, null, document);
-        });
+    return kept(document, null, 0, Write.ANY, author);
   }
 
   @Override
   public Stored replace(Document document, int expected, String author) {
-    return changed(document.kind(), document.id(), document, expected, author, handle -> {});
+    return kept(document, before(document, expected), expected, Write.ANY, author);
   }
 
   @Override
   public Stored replaceTrial(Document trial, int expected, int seen, String author) {
-    String id = trial.id();
-    return changed(
-        Kind.TRIAL,
-        id,
-        trial,
-        expected,
-        author,
-        handle -> {
-          int came = reads.countObservations(handle, id, expected);
-          if (came != seen) {
-            throw StoreFaults.moreObserved(id, came, seen);
-          }
-        });
+    return kept(trial, before(trial, expected), expected, seen, author);
+  }
+
+  /** It never changes: no need to hold others up while it is looked up. */
+  private @Nullable Document before(Document document, int expected) {
+    Kind kind = document.kind();
+    @Nullable Document known = cache.known(kind, document.id(), expected);
+    if (known != null) {
+      return known;
+    }
+    @Nullable Stored before = read(kind, document.id(), expected);
+    if (before == null) {
+      throw StoreFaults.notCurrent(kind, document.id(), read(kind, document.id()), expected);
+    }
+    return before.document();
+  }
+
+  private Stored kept(
+      Document document, @Nullable Document before, int expected, int seen, String author) {
+    Kind kind = document.kind();
+    String id = document.id();
+    Outcome outcome = turns.keep(Write.of(document, before, expected, seen, author));
+    switch (outcome.why()) {
+      case KEPT -> {
+        var stored =
+            new Stored(
+                id, outcome.number(), outcome.revision(), outcome.written(), author, document);
+        cache.put(stored.number(), document);
+        reached(kind, stored.revision());
+        return stored;
+      }
+      case EXISTS -> throw StoreFaults.exists(kind, id);
+      case ABSENT -> throw StoreFaults.absent(kind, id);
+      case STALE -> throw StoreFaults.stale(kind, id, outcome.number(), expected);
+      case OBSERVED -> throw StoreFaults.moreObserved(id, outcome.number(), seen);
+      case GONE -> throw StoreFaults.gone(String.valueOf(outcome.about()), id);
+    }
+    throw new IllegalStateException("no such outcome: " + outcome);
+  }
+
+  private List<Outcome> keep(List<Write> writes) {
+    List<Outcome> outcomes =
+        database.writer(connection -> writing.keep(connection, writes, Instant.now(clock)));
+    filing.came((int) writes.stream().filter(Write::isReworded).count());
+    return outcomes;
+  }
+
+  private static String gone(Stored before) {
+    @Nullable Document document = before.document();
+    return document == null ? "" : Findings.joined(document.words());
   }
 
   @Override
   public void delete(Kind kind, String id, int expected, String author) {
-    changed(kind, id, null, expected, author, handle -> {});
-  }
-
-  private Stored changed(
-      Kind kind,
-      String id,
-      @Nullable Document after,
-      int expected,
-      String author,
-      Consumer<Handle> check) {
-    @Nullable Stored before =
-        read(kind, id, expected); // it never changes: no need to hold others up
-    return written(
-        kind,
-        handle -> {
-          long revision = SqlWrites.next(handle, kind);
-          @Nullable Integer number = SqlWrites.change(handle, kind, id, after, expected);
-          if (number == null || before == null) {
-            throw StoreFaults.notCurrent(kind, id, reads.newest(handle, kind, id), expected);
-          }
-          check.accept(handle);
-          if (after == null) {
-            refuseIfUsed(kind, id);
-          } else {
-            Uses.refuseMissing(this, after);
-          }
-          return kept(handle, kind, id, number, revision, author, before.document(), after);
-        });
-  }
-
-  private Stored kept(
-      Handle handle,
-      Kind kind,
-      String id,
-      int number,
-      long revision,
-      String author,
-      @Nullable Document before,
-      @Nullable Document after) {
-    var stored = new Stored(id, number, revision, Instant.now(clock), author, after);
-    SqlWrites.row(handle, kind, stored);
-    Findings.update(handle, kind, id, before, after);
-    return stored;
-  }
-
-  private Stored written(Kind kind, Function<Handle, Stored> work) {
-    Stored stored = database.write(work);
-    if (stored.document() != null) {
-      cache.put(stored.number(), stored.document());
-    }
-    reached(kind, stored.revision());
-    return stored;
+    @Nullable Stored before = read(kind, id, expected);
+    long reached =
+        database.write(
+            handle -> {
+              long revision = SqlWrites.next(handle, kind);
+              @Nullable Integer number = SqlWrites.end(handle, kind, id, expected);
+              if (number == null || before == null) {
+                throw StoreFaults.notCurrent(kind, id, reads.newest(handle, kind, id), expected);
+              }
+              refuseIfUsed(kind, id);
+              var stored = new Stored(id, number, revision, Instant.now(clock), author, null);
+              SqlWrites.row(handle, kind, stored);
+              handle.execute(UNFILED, kind.word(), id, gone(before));
+              return revision;
+            });
+    reached(kind, reached);
+    filing.came(1);
   }
 
   private void reached(Kind kind, long revision) {
@@ -271,6 +280,7 @@ public final class SqlStore implements Store {
 
   @Override
   public void close() {
+    filing.close();
     database.close();
   }
 }

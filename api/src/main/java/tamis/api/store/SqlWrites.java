@@ -6,22 +6,17 @@ import org.jspecify.annotations.Nullable;
 import tamis.api.representation.ResultJson;
 
 /**
- * Writes revisions. The row of {@code store} is written first: until a transaction ends no other
- * can write, in this program or another, so that revisions become visible in their order.
+ * Writes what does not come often, and whole stores; documents are kept by {@link Writing}. The row
+ * of {@code store} is written first: until a transaction ends no other can write, in this program
+ * or another, so that revisions become visible in their order.
  */
 final class SqlWrites {
   private static final String NEXT = "UPDATE store SET revision = revision + 1 RETURNING revision";
   private static final String NEXT_OF_TRIALS =
       "UPDATE store SET trials = trials + 1 RETURNING trials";
 
-  private static final String CREATED =
-      "INSERT INTO head (kind, id, number, live, title, words) VALUES (?, ?, 1, 1, ?, ?)"
-          + " ON CONFLICT (kind, id) DO UPDATE SET number = head.number + 1, live = 1,"
-          + " title = excluded.title, words = excluded.words WHERE head.live = 0"
-          + " RETURNING number";
-
-  private static final String CHANGED =
-      "UPDATE head SET number = number + 1, live = ?, title = ?, words = ?"
+  private static final String ENDED =
+      "UPDATE head SET number = number + 1, live = 0, title = id, words = ''"
           + " WHERE kind = ? AND id = ? AND number = ? AND live = 1 RETURNING number";
 
   private static final String ROW =
@@ -39,30 +34,13 @@ final class SqlWrites {
     return handle.createQuery(kind.hasOwnCount() ? NEXT_OF_TRIALS : NEXT).mapTo(Long.class).one();
   }
 
-  /** The number of the new revision, or null if the document is there already. */
-  static @Nullable Integer create(Handle handle, Document document) {
+  /** The number of the revision that ends it, or null if {@code expected} is not the newest. */
+  static @Nullable Integer end(Handle handle, Kind kind, String id, int expected) {
     return handle
-        .createQuery(CREATED)
-        .bind(0, document.kind().word())
-        .bind(1, document.id())
-        .bind(2, Findings.storable(document.title()))
-        .bind(3, Findings.joined(document))
-        .mapTo(Integer.class)
-        .findOne()
-        .orElse(null);
-  }
-
-  /** The number of the new revision, or null if {@code expected} is not the newest. */
-  static @Nullable Integer change(
-      Handle handle, Kind kind, String id, @Nullable Document document, int expected) {
-    return handle
-        .createQuery(CHANGED)
-        .bind(0, document == null ? 0 : 1)
-        .bind(1, document == null ? id : Findings.storable(document.title()))
-        .bind(2, Findings.joined(document))
-        .bind(3, kind.word())
-        .bind(4, id)
-        .bind(5, expected)
+        .createQuery(ENDED)
+        .bind(0, kind.word())
+        .bind(1, id)
+        .bind(2, expected)
         .mapTo(Integer.class)
         .findOne()
         .orElse(null);

@@ -18,6 +18,9 @@ public interface Store extends AutoCloseable {
   /** The revision over trials and their observations, counted apart. */
   long trials();
 
+  /** Whether the place where documents lie answers at this moment. */
+  boolean answers();
+
   /** The newest revision of a document, or null if there is none or it was deleted. */
   @Nullable Stored read(Kind kind, String id);
 

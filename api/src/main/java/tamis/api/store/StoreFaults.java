@@ -38,10 +38,15 @@ final class StoreFaults {
 
   /** Why revision {@code expected} of a document is not its newest. */
   static Refusal notCurrent(Kind kind, String id, @Nullable Stored now, int expected) {
-    return now == null
-        ? refused(FaultCode.NOT_FOUND, kind, id, "is not there")
-        : refused(
-            FaultCode.STALE, kind, id, "is at revision " + now.number() + " now, not " + expected);
+    return now == null ? absent(kind, id) : stale(kind, id, now.number(), expected);
+  }
+
+  static Refusal absent(Kind kind, String id) {
+    return refused(FaultCode.NOT_FOUND, kind, id, "is not there");
+  }
+
+  static Refusal stale(Kind kind, String id, int now, int expected) {
+    return refused(FaultCode.STALE, kind, id, "is at revision " + now + " now, not " + expected);
   }
 
   private static Refusal refused(FaultCode code, Kind kind, String id, String why) {

@@ -65,6 +65,9 @@ class ServeTest {
       var address = line.substring(SERVING.length());
       assertThat(get(address + "/health/live")).contains("live");
       assertThat(get(address + "/v1/formulas?limit=1000")).contains("\"brioche\"");
+      assertThat(get(address + "/v1/prices?format=csv"))
+          .contains("all-purpose-flour,25 kg,18.50 EUR,100,Sedgefoot Weir mill");
+      assertThat(get(address + "/v1/trials?limit=100")).contains("\"t1\"").contains("\"t8\"");
       assertThat(get(address + "/v1/ingredients?q=house")).contains("house-hazelnut-praline");
       assertThat(
               get(

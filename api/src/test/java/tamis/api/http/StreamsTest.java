@@ -16,6 +16,8 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -318,6 +320,31 @@ class StreamsTest {
       assertThat(answer(raw)).contains("\"amount\":1000");
       assertThat(answer(raw)).startsWith("{\"line\":2,").contains("\"status\":408");
       assertThat(answer(raw)).isNull();
+    }
+  }
+
+  /** One letter now and then never is silence, and would hold a place of 50 for ever. */
+  @Test
+  void whoever_drips_is_told_on_the_line_and_cut() throws Exception {
+    try (var raw = new Raw(served.port())) {
+      raw.send(IN_CHUNKS + chunk(kilograms(1) + "\n"));
+      head(raw);
+      assertThat(answer(raw)).contains("\"amount\":1000");
+      var told = CompletableFuture.supplyAsync(() -> unchecked(() -> answer(raw)));
+      for (int i = 0; i < 30 && !told.isDone(); i++) {
+        raw.send(chunk(" "));
+        Thread.sleep(1_000);
+      }
+      assertThat(told).isDone();
+      assertThat(told.get()).startsWith("{\"line\":2,").contains("\"status\":408");
+    }
+  }
+
+  private static <T> T unchecked(Callable<T> call) {
+    try {
+      return call.call();
+    } catch (Exception failed) {
+      throw new IllegalStateException(failed);
     }
   }
 

@@ -35,6 +35,9 @@ class StoreBenchmark {
           + " revision BIGINT NOT NULL, written TEXT NOT NULL, author TEXT NOT NULL, body TEXT,"
           + " PRIMARY KEY (kind, id, number))";
 
+  /** All rows are as long as each other. */
+  private static final String TITLE = "Coffee meringue cream " + "x".repeat(350);
+
   @TempDir Path directory;
 
   private interface Write {
@@ -66,7 +69,7 @@ class StoreBenchmark {
     try (var statement = bare.createStatement()) {
       statement.execute(TABLE);
     }
-    var document = StoreContract.cream("cream", "Coffee meringue cream " + "x".repeat(350));
+    var document = StoreContract.cream("cream", TITLE);
     store.create(document, "local");
     var number = new AtomicLong(1);
     double[][] rates = new double[4][ROUNDS];
@@ -76,7 +79,7 @@ class StoreBenchmark {
         rates[1][round] =
             rate(n -> number.set(store.replace(document, number.intValue(), "local").number()));
         String prefix = "new-" + round + "-";
-        rates[2][round] = rate(n -> store.create(StoreContract.cream(prefix + n, "Cream"), "a"));
+        rates[2][round] = rate(n -> store.create(StoreContract.cream(prefix + n, TITLE), "a"));
         rates[3][round] = rateOfSixteen(store, "many-" + round + "-");
       }
     }
@@ -124,7 +127,7 @@ class StoreBenchmark {
       String id = prefix + i;
       threads.execute(
           () -> {
-            var document = StoreContract.cream(id, "Cream " + "x".repeat(380));
+            var document = StoreContract.cream(id, TITLE);
             int number = store.create(document, "local").number();
             while (System.nanoTime() - from < NANOS_A_ROUND) {
               number = store.replace(document, number, "local").number();

@@ -217,6 +217,83 @@ abstract class StoreContract {
     assertThat(store.list(Kind.FORMULA, "lemon", 10, null).rows()).isEmpty();
   }
 
+  /** Files the words that wait for it, where they do. */
+  protected void fileWords() {
+    if (store instanceof SqlStore sql) {
+      sql.database().useWriter(Filing::all);
+    }
+  }
+
+  @Test
+  void words_are_found_before_and_after_they_are_filed() {
+    store.create(cream("cream", "Coffee"), "local");
+    store.replace(cream("cream", "Lemon"), 1, "local");
+    fileWords();
+    foundBy("lemon", "cream");
+    store.replace(cream("cream", "Coffee again"), 2, "local");
+    store.create(cream("cake", "Lemon cake"), "local");
+    foundBy("lemon", "cake");
+    foundBy("cof aga", "cream");
+    store.replace(cream("cream", "Lemon at last"), 3, "local");
+    foundBy("lemon", "cake", "cream");
+    fileWords();
+    foundBy("lemon", "cake", "cream");
+    foundBy("coffee");
+    store.delete(Kind.FORMULA, "cream", 4, "local");
+    foundBy("lemon", "cake");
+    store.create(cream("cream", "Plain"), "local");
+    fileWords();
+    foundBy("lemon", "cake");
+    foundBy("pl", "cream");
+  }
+
+  private void foundBy(String words, String... ids) {
+    assertThat(store.list(Kind.FORMULA, words, 10, null).rows())
+        .extracting(Listed.Row::id)
+        .containsExactly(ids);
+  }
+
+  @Test
+  void writes_of_many_have_their_own_outcomes() throws Exception {
+    store.create(cream("taken", "Taken"), "local");
+    ExecutorService threads = Executors.newFixedThreadPool(16);
+    try {
+      List<Callable<Integer>> writers = new ArrayList<>();
+      for (int i = 0; i < 200; i++) {
+        String id = i % 4 == 0 ? "taken" : "new-" + i;
+        Document document =
+            i % 4 == 1
+                ? Document.of(formula("Cake", line(null, "nowhere", "200 g")), id)
+                : cream(id, "Cream " + i);
+        writers.add(() -> numberOf(document));
+      }
+      int kept = 0;
+      for (Future<Integer> writer : threads.invokeAll(writers)) {
+        kept += writer.get();
+      }
+      assertThat(kept).isEqualTo(100);
+      assertThat(store.revision()).isEqualTo(101); // no refused write took a revision
+      assertThat(store.list(Kind.FORMULA, "", 1_000, null).rows()).hasSize(101);
+      List<Long> revisions = new ArrayList<>();
+      for (Listed.Row row : store.list(Kind.FORMULA, "", 1_000, null).rows()) {
+        revisions.add(store.read(Kind.FORMULA, row.id()).revision());
+      }
+      assertThat(revisions).doesNotHaveDuplicates().allMatch(one -> one >= 1 && one <= 101);
+    } finally {
+      threads.shutdownNow();
+    }
+  }
+
+  private int numberOf(Document document) {
+    try {
+      return store.create(document, "local").number();
+    } catch (Refusal refusal) {
+      assertThat(refusal.faults().get(0).code())
+          .isEqualTo(document.id().equals("taken") ? FaultCode.EXISTS : FaultCode.UNKNOWN_FORMULA);
+      return 0;
+    }
+  }
+
   @Test
   void an_ingredient_is_found_by_its_names_of_that_time() {
     store.create(Document.of(ingredient("pear-dried", "Dried  Pears")), "local");
