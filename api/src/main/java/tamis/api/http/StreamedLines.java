@@ -38,8 +38,7 @@ final class StreamedLines {
   /**
    * @param patience how long the caller may let us wait in all, whatever it sends
    */
-  StreamedLines(
-      InputStream caller, HttpOutput out, LineAnswers<?, ?> answers, Duration patience) {
+  StreamedLines(InputStream caller, HttpOutput out, LineAnswers<?, ?> answers, Duration patience) {
     this.patience = patience;
     this.caller = caller;
     this.out = out;

@@ -74,6 +74,9 @@ class ServeTest {
                   address
                       + "/v1/calculations/scaling?formula=brioche&to.factor=1&format=text&pick=/grams"))
           .matches("[0-9.]+");
+      for (int i = 0; i < 300 && !err().contains("\"calculation\":\"scaling\""); i++) {
+        Thread.sleep(100);
+      }
       process.toHandle().destroy();
       assertThat(process.waitFor(30, TimeUnit.SECONDS)).isTrue();
       assertThat(process.exitValue()).isEqualTo(128 + 15);

@@ -43,9 +43,12 @@ class UnusableStoreCommandTest {
   void a_wrong_password(String command) throws IOException {
     var environment =
         Map.of(
-            "TAMIS_DB", GuardedDatabase.url() + "?sslpassword=sesame",
-            "TAMIS_DB_USER", GuardedDatabase.USER,
-            "TAMIS_DB_PASSWORD", "opensesame");
+            "TAMIS_DB",
+            GuardedDatabase.url() + "?sslpassword=sesame",
+            "TAMIS_DB_USER",
+            GuardedDatabase.USER,
+            "TAMIS_DB_PASSWORD",
+            "opensesame");
     refused(environment, command, "does not take this user and password");
   }
 

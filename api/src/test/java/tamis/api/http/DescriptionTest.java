@@ -79,6 +79,36 @@ class DescriptionTest {
     assertThat(told).containsExactlyElementsOf(routed);
   }
 
+  @Test
+  void what_keeps_documents_tells_that_the_store_may_be_full_or_away() {
+    var paths =
+        new OpenAPIV3Parser()
+            .readContents(served.ask().get("/openapi.json").body().asString(), null, null)
+            .getOpenAPI()
+            .getPaths();
+    var keeping = new TreeSet<String>();
+    paths.forEach(
+        (path, item) ->
+            item.readOperationsMap()
+                .forEach(
+                    (verb, operation) -> {
+                      assertThat(operation.getResponses()).as(path).containsKey("503");
+                      if (operation.getResponses().containsKey("507")) {
+                        keeping.add(verb + " " + path);
+                      }
+                    }));
+    assertThat(keeping)
+        .contains(
+            "POST /v1/formulas",
+            "PUT /v1/formulas/{id}",
+            "DELETE /v1/formulas/{id}",
+            "PUT /v1/ingredients/{id}",
+            "PUT /v1/prices",
+            "POST /v1/trials/{id}/observations",
+            "DELETE /v1/trials/{id}")
+        .noneMatch(told -> told.startsWith("GET") || told.contains("/calculations"));
+  }
+
   /** Each calculation has a path of its own in the description, and one route serves them all. */
   private static String folded(String path) {
     return path.replaceFirst("^/v1/calculations/[^/]+", "/v1/calculations/{name}");
