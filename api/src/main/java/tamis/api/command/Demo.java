@@ -54,7 +54,6 @@ final class Demo {
     load(Kind.FORMULA, "formulas");
     load(Kind.TRIAL, "trials");
     loadPrices();
-    load(Kind.TRIAL, "trials");
   }
 
   private void loadPrices() {
