@@ -26,7 +26,7 @@ record JsonWriter(JsonGenerator json) {
   void components(Record record) throws IOException {
     for (Component component : Shape.of(record.getClass()).components().values()) {
       @Nullable Object value = component.of(record);
-      if (value == null || (component.described().optional() && isEmpty(value))) {
+      if (value == null || (isEmpty(value) && component.described().optional())) {
         continue;
       }
       json.writeFieldName(component.name());

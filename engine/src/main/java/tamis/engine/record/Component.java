@@ -15,6 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param required whether it must be given
  * @param described its meaning and bounds
  * @param range its bounds, ready to compare
+ * @param most how many entries or characters it may have; asked of each value, for which an
+ *     annotation is too slow
  */
 public record Component(
     String name,
@@ -23,6 +25,7 @@ public record Component(
     @Nullable Object absent,
     Described described,
     Range range,
+    int most,
     MethodHandle accessor) {
 
   static Component of(Class<? extends Record> owner, RecordComponent part) {
@@ -47,6 +50,7 @@ public record Component(
         absent,
         described,
         Range.of(form, described),
+        described.most(),
         accessor(owner, part));
   }
 

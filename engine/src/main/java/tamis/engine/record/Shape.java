@@ -8,6 +8,7 @@ import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +28,8 @@ public final class Shape {
 
   private final Class<? extends Record> type;
   private final Map<String, Component> components;
+  private final List<Component> inOrder;
+  private final Map<String, Integer> places = new HashMap<>();
   private final List<Alternatives> alternatives;
   private final MethodHandle constructor;
 
@@ -39,6 +42,10 @@ public final class Shape {
       found.put(component.name(), component);
     }
     this.components = Collections.unmodifiableMap(found);
+    this.inOrder = List.copyOf(found.values());
+    for (int i = 0; i < inOrder.size(); i++) {
+      places.put(inOrder.get(i).name(), i);
+    }
     this.alternatives =
         Arrays.stream(type.getAnnotationsByType(ExactlyOne.class)).map(Alternatives::of).toList();
     this.constructor = canonical(type, parts);
@@ -96,6 +103,16 @@ public final class Shape {
     } catch (NoSuchMethodException | IllegalAccessException hidden) {
       throw new IllegalArgumentException(type + " must be public, as its constructor", hidden);
     }
+  }
+
+  /** All components in the order of the record. */
+  List<Component> inOrder() {
+    return inOrder;
+  }
+
+  /** Where in that order a name stands, or null if no component has it. */
+  @Nullable Integer place(String name) {
+    return places.get(name);
   }
 
   /** The component at the end of dotted record names, or null. */
