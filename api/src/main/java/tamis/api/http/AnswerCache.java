@@ -2,6 +2,7 @@ package tamis.api.http;
 
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
+import java.util.Objects;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.spi.Answer;
@@ -25,7 +26,17 @@ final class AnswerCache {
    */
   record At(long revision, long trials) {}
 
-  private record Question(String calculation, Record input, At at) {}
+  /** An input may be long: its hash is worked out once. */
+  private record Question(String calculation, Record input, At at, int hash) {
+    static Question of(String calculation, Record input, At at) {
+      return new Question(calculation, input, at, Objects.hash(calculation, input, at));
+    }
+
+    @Override
+    public int hashCode() {
+      return hash;
+    }
+  }
 
   private record Kept(Answer<?> answer, int weight) {}
 
@@ -81,7 +92,7 @@ final class AnswerCache {
     if (answers == null || inputBytes > LARGEST_INPUT) {
       return work.get();
     }
-    var question = new Question(calculation, input, at);
+    var question = Question.of(calculation, input, at);
     @Nullable Kept kept = answers.getIfPresent(question);
     if (kept != null) {
       return sameCalculation(kept.answer());

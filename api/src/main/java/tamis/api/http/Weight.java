@@ -13,6 +13,15 @@ final class Weight {
 
   private static final int REFERENCE = 8;
 
+  private static final ClassValue<Boolean> DESCRIBED =
+      new ClassValue<>() {
+        @Override
+        protected Boolean computeValue(Class<?> type) {
+          var parts = type.getRecordComponents();
+          return parts.length > 0 && parts[0].isAnnotationPresent(Described.class);
+        }
+      };
+
   private Weight() {}
 
   static int of(@Nullable Object value) {
@@ -23,27 +32,29 @@ final class Weight {
       return OBJECT + text.length();
     }
     if (value instanceof Collection<?> list) {
-      return OBJECT + list.stream().mapToInt(one -> REFERENCE + of(one)).sum();
+      int weight = OBJECT;
+      for (Object one : list) {
+        weight += REFERENCE + of(one);
+      }
+      return weight;
     }
     if (value instanceof Map<?, ?> map) {
-      return OBJECT
-          + map.entrySet().stream()
-              .mapToInt(entry -> OBJECT + of(entry.getKey()) + of(entry.getValue()))
-              .sum();
+      int weight = OBJECT;
+      for (Map.Entry<?, ?> entry : map.entrySet()) {
+        weight += OBJECT + of(entry.getKey()) + of(entry.getValue());
+      }
+      return weight;
     }
-    return value instanceof Record record && isDescribed(record) ? ofRecord(record) : OBJECT;
+    return value instanceof Record record && DESCRIBED.get(record.getClass())
+        ? ofRecord(record)
+        : OBJECT;
   }
 
   private static int ofRecord(Record record) {
     int weight = OBJECT;
-    for (var component : Shape.of(record.getClass()).components().values()) {
+    for (var component : Shape.of(record.getClass()).inOrder()) {
       weight += REFERENCE + of(component.of(record));
     }
     return weight;
-  }
-
-  private static boolean isDescribed(Record record) {
-    var parts = record.getClass().getRecordComponents();
-    return parts.length > 0 && parts[0].isAnnotationPresent(Described.class);
   }
 }

@@ -24,9 +24,9 @@ record JsonWriter(JsonGenerator json) {
   }
 
   void components(Record record) throws IOException {
-    for (Component component : Shape.of(record.getClass()).components().values()) {
+    for (Component component : Shape.of(record.getClass()).inOrder()) {
       @Nullable Object value = component.of(record);
-      if (value == null || (isEmpty(value) && component.described().optional())) {
+      if (value == null || (component.absent() != null && isEmpty(value))) {
         continue;
       }
       json.writeFieldName(component.name());

@@ -37,6 +37,21 @@ public record IngredientRef(String name) implements Reference {
   }
 
   static String folded(String name) {
+    return isPlain(name) ? name : foldedLetters(name);
+  }
+
+  /** As ids are: nothing in it is folded. */
+  private static boolean isPlain(String name) {
+    for (int i = 0; i < name.length(); i++) {
+      char c = name.charAt(i);
+      if (!(c >= 'a' && c <= 'z' || c >= '0' && c <= '9' || c == '-')) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static String foldedLetters(String name) {
     StringBuilder folded = new StringBuilder(name.length());
     boolean space = false;
     boolean accents = false;

@@ -8,6 +8,11 @@ import java.math.RoundingMode;
  * to 10 g (common practice, no source).
  */
 public final class ScaleStep {
+  private static final double NEAR_A_HALF = 1e-6;
+
+  /** Below this a count times a whole step is exact. */
+  private static final double EXACT = 1e9;
+
   private ScaleStep() {}
 
   /** The usual step for a mass, in grams. */
@@ -23,6 +28,19 @@ public final class ScaleStep {
 
   /** The nearest multiple of a step; halves go up. */
   public static double round(double grams, double step) {
+    double count = grams / step;
+    double whole = Math.rint(count);
+    boolean clear = Math.abs(Math.abs(count - whole) - 0.5) > NEAR_A_HALF;
+    if (clear && Math.abs(whole) < EXACT) {
+      double parts = Math.rint(1 / step);
+      if (step == Math.rint(step)) {
+        return whole * step;
+      }
+      if (step == 1 / parts) {
+        return whole / parts;
+      }
+    }
+    // Near a half the decimal digits decide, and only decimal arithmetic has them.
     BigDecimal size = BigDecimal.valueOf(step);
     return BigDecimal.valueOf(grams)
         .divide(size, 0, RoundingMode.HALF_UP)
@@ -41,9 +59,13 @@ public final class ScaleStep {
   }
 
   private static String shown(double amount, String small, String large) {
-    BigDecimal rounded = BigDecimal.valueOf(round(amount, usual(amount)));
-    return rounded.compareTo(BigDecimal.valueOf(1_000)) < 0
-        ? rounded.stripTrailingZeros().toPlainString() + " " + small
-        : rounded.movePointLeft(3).stripTrailingZeros().toPlainString() + " " + large;
+    double rounded = round(amount, usual(amount));
+    if (rounded < 1_000 && rounded == Math.rint(rounded)) {
+      return (long) rounded + " " + small;
+    }
+    BigDecimal exact = BigDecimal.valueOf(rounded);
+    return rounded < 1_000
+        ? exact.stripTrailingZeros().toPlainString() + " " + small
+        : exact.movePointLeft(3).stripTrailingZeros().toPlainString() + " " + large;
   }
 }

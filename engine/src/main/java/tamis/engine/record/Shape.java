@@ -106,7 +106,7 @@ public final class Shape {
   }
 
   /** All components in the order of the record. */
-  List<Component> inOrder() {
+  public List<Component> inOrder() {
     return inOrder;
   }
 
