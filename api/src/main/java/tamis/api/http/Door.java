@@ -1,6 +1,7 @@
 package tamis.api.http;
 
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -65,6 +66,11 @@ final class Door {
     return Problems.reply(problem).with(HttpHeader.CONNECTION, "close");
   }
 
+  /** Of a write the caller has not seen the answer, whatever its conditions. */
+  private static boolean isRead(Context call) {
+    return call.method() == HandlerType.GET || call.method() == HandlerType.HEAD;
+  }
+
   private int send(Context call, Reply reply) {
     var request = call.req();
     var response = (Response) call.res();
@@ -74,6 +80,7 @@ final class Door {
     boolean known =
         tag != null
             && reply.status() == 200
+            && isRead(call)
             && Conditions.isKnown(request.getHeader("If-None-Match"), tag);
     int status = known ? 304 : reply.status();
     ByteBuffer body = reply.body();

@@ -40,7 +40,7 @@ class CellsTest {
   static void open() throws IOException {
     served = Served.usual();
     var waiting = new LinkedHashMap<Path, String>();
-    for (var kind : List.of("ingredients", "formulas")) {
+    for (var kind : List.of("ingredients", "formulas", "trials")) {
       try (var files = Files.list(Path.of("../demo-data/" + kind))) {
         for (var file : files.sorted().toList()) {
           waiting.put(file, "/v1/" + kind);
@@ -57,6 +57,14 @@ class CellsTest {
       }
     }
     assertThat(waiting).as("documents of the demo that are refused").isEmpty();
+    served
+        .ask()
+        .header("Content-Type", "text/csv; charset=utf-8")
+        .header("If-None-Match", "*")
+        .body(Files.readAllBytes(Path.of("../demo-data/prices.csv")))
+        .put("/v1/prices")
+        .then()
+        .statusCode(200);
   }
 
   @AfterAll
@@ -88,11 +96,11 @@ class CellsTest {
         if (!target[0].startsWith(CALCULATIONS)) {
           continue;
         }
-        var name = target[0].substring(CALCULATIONS.length()).split("\\s")[0];
+        var name = target[0].substring(CALCULATIONS.length()).split("\\s|\\.csv")[0];
         var query = new ArrayList<String>();
         if (parts[0].startsWith("GET")) {
           for (var part : target[1].split("\\s")[0].split("&")) {
-            if (!part.startsWith("format=")) {
+            if (!part.startsWith("format=") && !part.startsWith("pick=")) {
               query.add(part);
             }
           }

@@ -73,6 +73,22 @@ class PricesAndTrialsTest {
   }
 
   @Test
+  void first_prices_may_be_sent_on_the_condition_that_there_are_none() throws Exception {
+    var request =
+        HttpRequest.newBuilder(URI.create(server.address() + "/v1/prices"))
+            .header("Content-Type", CSV)
+            .header("If-None-Match", "*")
+            .PUT(BodyPublishers.ofString(HEADING + "butter-unsalted,5 kg,11.95 EUR,,\r\n"))
+            .build();
+    var client = HttpClient.newHttpClient();
+    var first = client.send(request, HttpResponse.BodyHandlers.ofString());
+    assertThat(first.statusCode()).isEqualTo(200);
+    assertThat(first.body()).contains("11.95 EUR");
+    assertThat(client.send(request, HttpResponse.BodyHandlers.ofString()).statusCode())
+        .isEqualTo(412);
+  }
+
+  @Test
   void prices_begin_empty_and_are_replaced_by_those_who_saw_them() throws Exception {
     var empty = get("/v1/prices");
     assertThat(empty.body()).isEqualTo("{}");
