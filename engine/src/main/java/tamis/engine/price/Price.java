@@ -5,10 +5,15 @@ import tamis.engine.quantity.Money;
 import tamis.engine.quantity.Quantity;
 import tamis.engine.record.Described;
 
-/** One purchase pack. The item is an ingredient by id or name, or a packaging item by its name. */
+/**
+ * One purchase pack, or a selling price. The item is an ingredient by id or name, a packaging item
+ * by its name, or a formula that is sold by its id.
+ */
 public record Price(
     @Described(
-            value = "Id or name of an ingredient, or name of a packaging item",
+            value =
+                "Id or name of an ingredient, name of a packaging item, or id of a formula that is"
+                    + " sold",
             example = "butter-unsalted",
             most = 200)
         String ingredient,

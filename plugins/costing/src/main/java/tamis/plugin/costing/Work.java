@@ -22,8 +22,8 @@ import tamis.engine.quantity.Quantity;
 
 /**
  * The stages of a batch in the order of work: a part is made just before the stage that takes it
- * up; within a formula a stage comes after those it names, else in the order as written. Stages of
- * which none names another follow each other. A line without a stage goes into the first.
+ * up; within a formula a stage comes after those it names, else in the order as written. A stage
+ * that names no other waits for none. A line without a stage goes into the first.
  */
 final class Work {
   /** Loads that are full but for the rounding of a division. */
@@ -80,9 +80,6 @@ final class Work {
     List<Stage> order = inOrder(part.formula().stages());
     List<StageWork> done = new ArrayList<>();
     Map<String, StageWork> own = new HashMap<>();
-    boolean chained =
-        order.stream().allMatch(stage -> stage.after().isEmpty() && stage.meets().isEmpty());
-    @Nullable StageWork last = null;
     for (Stage stage : order) {
       StageWork here = new StageWork(part, stage, minutes(part, stage));
       boolean first = own.isEmpty();
@@ -93,12 +90,8 @@ final class Work {
         }
       }
       stage.after().forEach(earlier -> follow(here, own.get(earlier)));
-      if (chained) {
-        follow(here, last);
-      }
       own.put(stage.id(), here);
       done.add(here);
-      last = here;
     }
     Map<Ingredient, Double> loose = new LinkedHashMap<>();
     if (order.isEmpty()) {

@@ -354,7 +354,7 @@ class CostTest extends CalculationContract<Cost.Input, Cost.Result> {
   }
 
   @Test
-  void stages_that_name_no_other_follow_each_other_as_written() {
+  void a_stage_that_names_no_other_waits_for_none() {
     Map<String, Object> dish =
         formula(
             "dish",
@@ -363,7 +363,7 @@ class CostTest extends CalculationContract<Cost.Input, Cost.Result> {
             List.of(stage("whip", 3), stage("fold", 2)));
     assertThat(asked(dish).result().atRisk())
         .extracting(StageRisk::restartMinutes)
-        .containsExactly(3.0, 5.0);
+        .containsExactly(3.0, 2.0);
   }
 
   @Test
