@@ -18,8 +18,10 @@ final class Planning {
   private final Notes notes;
   private final @Nullable Clock clock;
   private final long tolerance;
+  private final long revision;
 
-  Planning(Timeline.Input input, Work work, Notes notes) {
+  Planning(Timeline.Input input, Work work, Notes notes, long revision) {
+    this.revision = revision;
     this.input = input;
     this.work = work;
     this.notes = notes;
@@ -43,7 +45,7 @@ final class Planning {
     if (!late) {
       refusePast(network, steps);
     }
-    Report report = new Report(input, work, notes, clock);
+    Report report = new Report(input, work, notes, clock, revision);
     report.bound(network, outcome, steps);
     if (!work.meetings().isEmpty() && input.tolerance() == null) {
       notes.cite(Rule.finishTogether(), "/steps");

@@ -1,5 +1,9 @@
 package tamis.plugin.timeline;
 
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -17,12 +21,14 @@ final class Report {
   private final Work work;
   private final Notes notes;
   private final @Nullable Clock clock;
+  private final long revision;
   private Timing timing = BEST;
 
   /** How good the plan is, and what bound it. */
   private record Timing(boolean best, double gap, List<String> boundBy) {}
 
-  Report(Timeline.Input input, Work work, Notes notes, @Nullable Clock clock) {
+  Report(Timeline.Input input, Work work, Notes notes, @Nullable Clock clock, long revision) {
+    this.revision = revision;
     this.input = input;
     this.work = work;
     this.notes = notes;
@@ -116,7 +122,18 @@ final class Report {
         shown,
         cautions(),
         input.zone() == null ? null : input.zone().toString(),
-        Words.key(input.toString()));
+        Words.key(input.toString()),
+        stamp(),
+        revision);
+  }
+
+  private String stamp() {
+    @Nullable LocalDateTime asOf = input.asOf();
+    if (asOf == null) {
+      return CalendarText.stamp(Instant.EPOCH);
+    }
+    ZoneId zone = input.zone() == null ? ZoneOffset.UTC : input.zone().id();
+    return CalendarText.stamp(asOf.atZone(zone).toInstant());
   }
 
   private Steps.@Nullable Held held(int i, @Nullable Long hold, String pointer) {

@@ -28,10 +28,10 @@ public record Step(
         double latestFinish,
     @Described(
             name = "float",
-            value = "How much later it may come without making the whole later",
+            value = "From its earliest to its latest start: how far it may move",
             unit = "min")
         double spare,
-    @Described("Whether it has no such time to spare") boolean critical,
+    @Described("Whether it cannot move at all") boolean critical,
     @Described("Whether it had started when the rest was planned anew") @Nullable Boolean started,
     @Described(
             value = "How long it waits for what comes next, where that should not be",

@@ -3,7 +3,9 @@ package tamis.plugin.timeline;
 import java.time.LocalDateTime;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.fault.Fault;
 import tamis.engine.fault.FaultCode;
@@ -152,7 +154,7 @@ public final class Timeline implements Calculation<Timeline.Input, Timeline.Resu
           @Nullable String finish,
       @Described(value = "From the first start to the last end", unit = "min", headline = true)
           double minutes,
-      @Described("Ids of the steps that have no time to spare, in order") List<String> criticalPath,
+      @Described("Ids of the steps that cannot move at all, in order") List<String> criticalPath,
       @Described("What makes it longer than the stages alone: hands, or names of stations")
           List<String> boundBy,
       @Described("Whether no other order of work is shorter") boolean best,
@@ -161,7 +163,10 @@ public final class Timeline implements Calculation<Timeline.Input, Timeline.Resu
       @Described(value = "Every step, the first to start first", table = true) List<Step> steps,
       @Described("Care to take") List<String> cautions,
       @Described("Time zone of the times") @Nullable String zone,
-      @Described("Hash of the input, from which calendar entries have their names") String key) {}
+      @Described("Hash of the input, from which calendar entries have their names") String key,
+      @Described("When this was settled, as calendars say it: `asOf`, else the epoch") String stamp,
+      @Described("Revision of the kitchen; of two calendar entries the higher one counts")
+          long revision) {}
 
   @Override
   public String name() {
@@ -195,8 +200,15 @@ public final class Timeline implements Calculation<Timeline.Input, Timeline.Resu
         input.activities().isEmpty()
             ? new Formulas(input.formulas(), kitchen, notes).work()
             : new Activities(input.activities()).work();
-    Result result = new Planning(input, work, notes).result();
+    Result result = new Planning(input, work, notes, kitchen.revision()).result();
     notes.cite(Rule.criticalPath(), "/criticalPath");
     return Answer.of(result, notes);
+  }
+
+  @Override
+  public Map<String, Function<Answer<Result>, String>> renderings() {
+    return Map.of(
+        "text/calendar", answer -> new CalendarText(answer.result()).text(),
+        "image/svg+xml", answer -> new StationChart(answer.result()).svg());
   }
 }

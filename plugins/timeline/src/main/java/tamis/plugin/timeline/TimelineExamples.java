@@ -27,7 +27,7 @@ final class TimelineExamples {
             activity("C", 3, List.of("A")));
     List<Wanted> cream = List.of(Wanted.of(WantedFormula.of(FormulaRef.of(cream()), null, null)));
     return List.of(
-        input(net, List.of(), null, List.of()),
+        input(net, List.of(), finish, List.of()),
         input(List.of(), cream, finish, List.of()),
         input(List.of(), cream, finish, List.of(new Delay("foam", null, 6))));
   }
