@@ -159,6 +159,21 @@ class DocumentationTest {
     assertThat(((Number) result.get("madeUpGrams")).doubleValue()).isCloseTo(3_000, within(1e-6));
   }
 
+  @ParameterizedTest
+  @MethodSource("formulas")
+  void every_formula_of_the_demo_can_be_timed_with_one_cook(Path file) throws Exception {
+    String id = file.getFileName().toString().replace(".json", "");
+    String body =
+        "{\"formulas\":[{\"formula\":\""
+            + id
+            + "\",\"to\":{\"mass\":\"3 kg\"}}],\"finishAt\":\"2026-05-02T09:00\",\"cooks\":1}";
+    HttpResponse<String> answer = send("POST /v1/calculations/timeline\n\n" + body);
+    assertThat(answer.statusCode()).as(answer.body()).isEqualTo(200);
+    Map<?, ?> result = (Map<?, ?>) ((Map<?, ?>) tree(answer.body())).get("result");
+    assertThat(result.get("finish")).isEqualTo("2026-05-02T09:00");
+    assertThat(result.get("best")).isEqualTo(true);
+  }
+
   private static Stream<Path> files(String folder, String ending) throws IOException {
     try (Stream<Path> files = Files.list(Fences.top().resolve(folder))) {
       return files.filter(f -> f.toString().endsWith(ending)).sorted().toList().stream();

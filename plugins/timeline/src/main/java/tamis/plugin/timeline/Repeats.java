@@ -55,7 +55,7 @@ final class Repeats {
               + " is repeated per "
               + word(per)
               + ", but how many pieces there are is not known:"
-              + " give `yield.pieces` or `yield.pans`");
+              + " give `yield.pieces`, `yield.pieceMass` or `yield.pans`");
       return null;
     }
     if (per == Per.PIECE) {
@@ -109,7 +109,11 @@ final class Repeats {
     if (yield.pieces() != null) {
       return yield.pieces() * part.factor();
     }
-    return yield.pans().isEmpty() ? null : pans(yield.pans()) * part.factor();
+    if (!yield.pans().isEmpty()) {
+      return pans(yield.pans()) * part.factor();
+    }
+    @Nullable Mass piece = yield.pieceMass();
+    return piece == null ? null : part.madeUp().typical() / piece.grams();
   }
 
   private static double pans(List<PanCount> pans) {

@@ -272,6 +272,6 @@ class TimelineFaultsTest {
         .extracting(Fault::message)
         .containsExactly(
             "stage `bake` of `f` is repeated per load, but how many pieces there are is not known:"
-                + " give `yield.pieces` or `yield.pans`");
+                + " give `yield.pieces`, `yield.pieceMass` or `yield.pans`");
   }
 }
