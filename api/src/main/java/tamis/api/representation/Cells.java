@@ -20,7 +20,7 @@ record Cells(boolean decimalComma) {
   /** The bare text of a single value; of money the amount alone. */
   String single(Form form, Object value) {
     if (form instanceof Form.Numeric) {
-      return number(Figures.text((Number) value));
+      return number(Figures.shown((Number) value));
     }
     if (form instanceof Form.Choice choice) {
       return choice.word(value);
@@ -40,7 +40,7 @@ record Cells(boolean decimalComma) {
   /** A number by itself, an object by its values: a range is its ends. */
   private String free(Object value) {
     if (value instanceof Number number) {
-      return number(Figures.text(number));
+      return number(Figures.shown(number));
     }
     return value instanceof Map<?, ?> map
         ? String.join("-", map.values().stream().map(this::free).toList())

@@ -15,6 +15,17 @@ final class Figures {
   private static final Pattern NUMBER =
       Pattern.compile("-?(0|[1-9]\\d{0,40})(\\.\\d{1,40})?([eE][-+]?\\d{1,3})?");
 
+  private static final int DIGITS = 15;
+
+  /** Powers of ten that are exact as doubles. */
+  private static final double[] POWERS = new double[23];
+
+  static {
+    for (int i = 0; i < POWERS.length; i++) {
+      POWERS[i] = Double.parseDouble("1e" + i);
+    }
+  }
+
   private Figures() {}
 
   /** Whether a text is a number as JSON writes it. */
@@ -47,6 +58,27 @@ final class Figures {
       return new BigDecimal(shortest).stripTrailingZeros().toPlainString();
     }
     return shortest.replace(".0E", "e").replace('E', 'e');
+  }
+
+  /**
+   * A figure that was worked out, to 15 digits: those that a double holds for sure and a cell
+   * shows. The rest of 1.1520000000000001 came from arithmetic in twos.
+   */
+  static String shown(Number number) {
+    return text(number instanceof Double value && Double.isFinite(value) ? sure(value) : number);
+  }
+
+  private static Double sure(double value) {
+    if (value == Math.rint(value)) {
+      return value;
+    }
+    int exponent = (int) Math.floor(Math.log10(Math.abs(value)));
+    int places = DIGITS - 1 - exponent;
+    if (places < 0 || places >= POWERS.length) {
+      return value;
+    }
+    double power = POWERS[places];
+    return Math.rint(value * power) / power;
   }
 
   private static String decimal(BigDecimal number) {

@@ -13,8 +13,13 @@ import tamis.engine.record.RecordReader;
 import tamis.engine.record.Shape;
 import tamis.engine.record.TextOrObject;
 
-/** Writes values by their forms. What is absent is left out. */
-record JsonWriter(JsonGenerator json) {
+/**
+ * Writes values by their forms. What is absent is left out.
+ *
+ * @param json what is written to
+ * @param exact numbers are read back as themselves, as those of a document must be
+ */
+record JsonWriter(JsonGenerator json, boolean exact) {
 
   /** A described record; of one that is to be read again, nothing is added to it. */
   void record(Record record) throws IOException {
@@ -38,6 +43,10 @@ record JsonWriter(JsonGenerator json) {
     }
   }
 
+  private String figure(Number number) {
+    return exact ? Figures.text(number) : Figures.shown(number);
+  }
+
   private static boolean isEmpty(Object value) {
     return value instanceof List<?> list
         ? list.isEmpty()
@@ -46,7 +55,7 @@ record JsonWriter(JsonGenerator json) {
 
   void value(Form form, Object value) throws IOException {
     if (form instanceof Form.Numeric) {
-      json.writeNumber(Figures.text((Number) value));
+      json.writeNumber(figure((Number) value));
     } else if (form instanceof Form.Flag) {
       json.writeBoolean((Boolean) value);
     } else if (form instanceof Form.Words) {
@@ -140,7 +149,7 @@ record JsonWriter(JsonGenerator json) {
       }
       json.writeEndArray();
     } else if (value instanceof Number number) {
-      json.writeNumber(Figures.text(number));
+      json.writeNumber(figure(number));
     } else if (value instanceof Boolean flag) {
       json.writeBoolean(flag);
     } else {

@@ -26,7 +26,7 @@ public final class ResultJson {
    * @throws Refusal {@code failed} if a number is not finite, with its pointer
    */
   public static byte[] bytes(@Nullable Object value) {
-    return written(writer -> writer.any(value));
+    return written(true, writer -> writer.any(value));
   }
 
   /**
@@ -38,6 +38,7 @@ public final class ResultJson {
   public static byte[] answer(
       String calculation, Answer<?> answer, long revision, Options options) {
     return written(
+        false,
         writer -> {
           JsonGenerator json = writer.json();
           json.writeStartObject();
@@ -91,11 +92,11 @@ public final class ResultJson {
     void to(JsonWriter writer) throws IOException;
   }
 
-  private static byte[] written(Writing writing) {
+  private static byte[] written(boolean exact, Writing writing) {
     Capped bytes = new Capped(Capped.MOST);
     try (JsonGenerator json = FACTORY.createGenerator(bytes)) {
       json.disable(JsonGenerator.Feature.AUTO_CLOSE_JSON_CONTENT);
-      writing.to(new JsonWriter(json));
+      writing.to(new JsonWriter(json, exact));
       json.flush();
     } catch (IOException impossible) {
       throw new IllegalStateException("bytes in memory cannot fail to be written", impossible);

@@ -50,6 +50,35 @@ class FiguresTest {
   }
 
   @ParameterizedTest
+  @CsvSource({
+    "1.1520000000000001, 1.152",
+    "0.30000000000000004, 0.3",
+    "176.66666666666674, 176.666666666667",
+    "-668.9199666886827, -668.919966688683",
+    "1959.2160000000001, 1959.216",
+    "0.000012345678901234567, 0.0000123456789012346",
+    "1234567890123.4567, 1234567890123.46",
+    "3, 3",
+    "0, 0",
+    "1e300, 1e300",
+    "1.2345678901234567e-30, 1.2345678901234567e-30"
+  })
+  void figures_that_were_worked_out_are_shown_to_fifteen_digits(double value, String text) {
+    assertThat(Figures.shown(value)).isEqualTo(text);
+  }
+
+  @Test
+  void what_is_shown_has_at_most_fifteen_digits_and_is_as_near_as_they_are() {
+    SplittableRandom random = new SplittableRandom(11);
+    for (int i = 0; i < 100_000; i++) {
+      double value = (0.01 + random.nextDouble()) * Math.pow(10, random.nextInt(-4, 12));
+      String text = Figures.shown(value);
+      assertThat(new BigDecimal(text).precision()).as(text).isLessThanOrEqualTo(15);
+      assertThat(Math.abs(Double.parseDouble(text) - value)).isLessThanOrEqualTo(value * 6e-15);
+    }
+  }
+
+  @ParameterizedTest
   @CsvSource({"4.40, 4.4", "100, 100", "0.000, 0", "1E+3, 1000", "1E+50, 1e50", "1E-50, 1e-50"})
   void decimals_lose_their_trailing_zeros(BigDecimal value, String text) {
     assertThat(Figures.text(value)).isEqualTo(text);
