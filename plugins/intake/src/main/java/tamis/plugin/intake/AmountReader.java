@@ -10,12 +10,24 @@ record AmountReader(Tongue tongue, Phrase phrase) {
 
   /** The number or range that begins at a token, or null. */
   @Nullable Amount at(int from) {
+    int between = tongue.behind("between", phrase, from);
+    if (between > from) {
+      return between(between);
+    }
     @Nullable Amount low = single(from);
     if (low == null) {
       return null;
     }
     @Nullable Amount high = rangeEnd(low.next());
     return high == null ? low : low.to(high);
+  }
+
+  /** "Between 2 and 3". */
+  private @Nullable Amount between(int from) {
+    @Nullable Amount low = single(from);
+    int and = low == null ? from : tongue.behind("and", phrase, low.next());
+    @Nullable Amount high = low == null || and == low.next() ? null : single(and);
+    return low == null || high == null ? null : low.to(high);
   }
 
   /** The upper end of a range that goes on at a token, or null. */
@@ -38,6 +50,14 @@ record AmountReader(Tongue tongue, Phrase phrase) {
   @Nullable Amount single(int from) {
     if (phrase.isNumber(from)) {
       Token number = phrase.get(from);
+      if (number.value() < 1 && number.value() > 0) { // "½ a lb.", "¾ of a pint"
+        Amount part = part(number.value(), from + 1);
+        boolean article = phrase.isWord(part.next() - 1) && part.next() > from + 1;
+        boolean counts =
+            article && tongue.knows(ARTICLE, phrase.folded(part.next() - 1, part.next()));
+        return Amount.exactly(
+            number.value(), counts ? part.next() : from + 1, false, number.doubt());
+      }
       return more(Amount.exactly(number.value(), from + 1, false, number.doubt()));
     }
     if (!phrase.isWord(from)) {

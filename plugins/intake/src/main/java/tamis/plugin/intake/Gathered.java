@@ -76,7 +76,9 @@ final class Gathered {
 
   private static String trimmed(String words) {
     String plain = words.strip();
-    while (!plain.isEmpty() && ".,;:".indexOf(plain.charAt(plain.length() - 1)) >= 0) {
+    while (!plain.isEmpty()
+        && ".,;:".indexOf(plain.charAt(plain.length() - 1)) >= 0
+        && plain.lastIndexOf('.', plain.length() - 2) < plain.length() - 3) {
       plain = plain.substring(0, plain.length() - 1).strip();
     }
     while (!plain.isEmpty() && ".,;:–—-".indexOf(plain.charAt(0)) >= 0) {

@@ -145,6 +145,13 @@ final class LineReader {
     Tail tail = new Tail(tongue, phrase);
     int end = tail.nameEnd(from);
     NameReader names = new NameReader(tongue, finder, phrase);
+    if (phrase.is(end, ",") && names.areStates(from, end)) { // "toasted, chopped pecans"
+      end = tail.nameEnd(end + 1);
+    }
+    if (end > from + 1 && tongue.match("or", phrase, end - 1) != null) {
+      end--;
+      gathered.doubt("the line ends with `or`: which is meant is left open");
+    }
     if (!tail.inverted(from, end, finder, gathered)) {
       int behind = names.read(from, end, gathered);
       tail.alternatives(end, finder, gathered);

@@ -2,6 +2,7 @@ package tamis.plugin.intake;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.quantity.Dimension;
@@ -121,6 +122,11 @@ record MeasureReader(Tongue tongue, Phrase phrase, Measures measures) {
       return null;
     }
     at = manners(afterHyphen(amount.next()), manner);
+    boolean half = amount.worded() && at > amount.next() && phrase.isWord(at);
+    if (half && tongue.knows("part", phrase.folded(at, at + 1))) { // "a scant half cup"
+      amount = Objects.requireNonNull(new AmountReader(tongue, phrase).single(at));
+      at = amount.next();
+    }
     Tongue.@Nullable Match unit = tongue.unit(phrase, at);
     if (unit != null) {
       return new Measure(amount, unit.value(), false, null, manner, unit.next());
@@ -194,6 +200,11 @@ record MeasureReader(Tongue tongue, Phrase phrase, Measures measures) {
       return range(sum, single(to.next()));
     }
     @Nullable Measure other = single(from);
+    if (other != null && other.unit() == null && plus != null && other.high() < 1) {
+      return other.amount().worded() // "a cup and a half of"
+          ? sum.of(sum.amount().plus(other.low(), other.next()), other.next())
+          : null;
+    }
     if (other == null || other.unit() == null || other.container()) {
       return null;
     }

@@ -84,6 +84,16 @@ final class NameReader {
     return ends;
   }
 
+  /** Whether all words up to a token are states. */
+  boolean areStates(int from, int to) {
+    for (int i = from; i < to; i++) {
+      if (!isState(i)) {
+        return false;
+      }
+    }
+    return to > from;
+  }
+
   private boolean isState(int at) {
     String word = phrase.folded(at, at + 1);
     return tongue.knows("state", word)
@@ -97,7 +107,7 @@ final class NameReader {
   private @Nullable Stripped front(int from, int to) {
     List<ReadLine.State> states = new ArrayList<>();
     @Nullable String size = null;
-    StringBuilder adverbs = new StringBuilder();
+    int adverbs = -1; // where adverbs begin that wait for their state
     int odd = 0;
     int at = from;
     while (at < to) {
@@ -107,8 +117,8 @@ final class NameReader {
         if (dried(found, at, to, from)) {
           return null;
         }
-        if (!adverbs.isEmpty()) {
-          String left = adverbs.toString().strip();
+        if (adverbs >= 0) {
+          String left = phrase.text(adverbs, at);
           states.add(new ReadLine.State(left, left, true));
         }
         return new Stripped(at, to, found, states, size, odd);
@@ -119,25 +129,27 @@ final class NameReader {
       Tongue.@Nullable Match adverb = adverb(at);
       Tongue.@Nullable Match taken = state != null ? state : temper;
       if (taken != null && taken.next() < to) {
-        String written = adverbs + phrase.text(at, taken.next());
+        String written = phrase.text(adverbs < 0 ? at : adverbs, taken.next());
         states.add(new ReadLine.State(written, taken.value(), state == null));
-        adverbs.setLength(0);
+        adverbs = -1;
         at = taken.next();
       } else if (big != null) {
         size = big.value();
         at = big.next();
       } else if (adverb != null) {
-        adverbs.append(phrase.text(at, adverb.next())).append(' ');
+        adverbs = adverbs < 0 ? at : adverbs;
         at = adverb.next();
       } else if (quality != null) {
         odd++;
-        states.add(
-            new ReadLine.State(adverbs + phrase.text(at, quality.next()), quality.value(), true));
-        adverbs.setLength(0);
+        String written = phrase.text(adverbs < 0 ? at : adverbs, quality.next());
+        states.add(new ReadLine.State(written, quality.value(), true));
+        adverbs = -1;
         at = quality.next();
+      } else if (!states.isEmpty() && tongue.match("and", phrase, at) != null) {
+        at = tongue.behind("and", phrase, at);
       } else if (tongue.match("of", phrase, at) != null) {
         at = tongue.behind("of", phrase, at);
-      } else if (phrase.is(at, ",") || phrase.isDash(at)) {
+      } else if (at > from && (phrase.is(at, ",") || phrase.isDash(at))) {
         at++;
       } else {
         return null;
@@ -151,6 +163,7 @@ final class NameReader {
     int at = from;
     while (tongue.match("adverb", phrase, at) != null) {
       at = tongue.behind("adverb", phrase, at);
+      at = phrase.isDash(at) ? at + 1 : at;
     }
     return tongue.match("state", phrase, at);
   }

@@ -149,7 +149,7 @@ final class PageReader {
           && text.charAt(i + 1) == ' '
           && Character.isUpperCase(text.charAt(i + 2))) {
         int start = text.lastIndexOf(' ', i) + 1;
-        if (i - start > 3) {
+        if (i - start > 3 && words(text.substring(0, i)) > 3) {
           return true;
         }
       }
@@ -310,7 +310,22 @@ final class PageReader {
     }
   }
 
+  /** "1 teaspoon vanilla or" leaves the next line open, too. */
   private void ingredient(SourceLine line, ReadLine read) {
+    if (!entries.isEmpty()) {
+      Page.Entry last = entries.get(entries.size() - 1);
+      Phrase before = Phrase.of(last.source().text(), tongue);
+      boolean open = before.size() > 1 && tongue.match("or", before, before.size() - 1) != null;
+      if (open && last.kind() == Page.Kind.INGREDIENT) {
+        entries.add(
+            new Page.Entry(
+                line,
+                Page.Kind.INGREDIENT,
+                read.doubted("the line before it ends with `or`: which is meant is left open"),
+                part));
+        return;
+      }
+    }
     entries.add(new Page.Entry(line, Page.Kind.INGREDIENT, read, part));
   }
 

@@ -37,7 +37,9 @@ final class PartReader {
     at = amount.next();
     Tongue.@Nullable Match size = tongue.match("size", phrase, at);
     at = size == null ? at : size.next();
-    @Nullable Found whole = finder.find(phrase.text(at, to));
+    int name = tongue.behind("quality", phrase, at);
+    name = phrase.isDash(name) ? name + 1 : name;
+    @Nullable Found whole = finder.find(phrase.text(name, to));
     if (whole == null || whole.ingredient() == null) {
       return false;
     }
@@ -54,7 +56,7 @@ final class PartReader {
       gathered.size(size.value());
     }
     gathered.measure(new Measure(amount, null, false, null, List.of(), at));
-    String written = phrase.text(start(from), named) + " " + phrase.text(at, to);
+    String written = words(from, nameStart, named) + " " + phrase.text(at, to);
     gathered.name(written, found(ids, written));
     return true;
   }
@@ -66,19 +68,28 @@ final class PartReader {
         : Found.of(larder.byId(ids.get(0)), null, false);
   }
 
-  /** Where the part itself is named, behind "the" and states. */
-  private int start(int from) {
+  /** The part in the source's words, without states within them: "zest and juice of". */
+  private String words(int from, int to, int behindOf) {
+    StringBuilder words = new StringBuilder();
     int at = from;
-    while (tongue.match("partof", phrase, at) == null) {
-      at++;
+    while (at < to) {
+      Tongue.@Nullable Match part = tongue.match("partof", phrase, at);
+      boolean and = !words.isEmpty() && tongue.match("and", phrase, at) != null;
+      int next = part == null ? at + 1 : part.next();
+      if (part != null || and) {
+        words.append(words.isEmpty() ? "" : " ").append(phrase.text(at, next));
+      }
+      at = next;
     }
-    return at;
+    String of = phrase.text(to, behindOf);
+    boolean elided = of.endsWith("'") || of.endsWith("’");
+    return of.isEmpty() || elided ? words.toString() : words + " " + of;
   }
 
   /** Gathers parts and states before them; tells the token behind. */
   private int parts(int from, List<ReadLine.State> states, List<String> parts) {
-    int at = from;
-    StringBuilder adverbs = new StringBuilder();
+    int at = tongue.behind("of", phrase, from);
+    int adverbs = -1;
     while (phrase.has(at)) {
       Tongue.@Nullable Match part = tongue.match("partof", phrase, at);
       Tongue.@Nullable Match state = tongue.match("state", phrase, at);
@@ -88,12 +99,12 @@ final class PartReader {
         parts.add(part.value());
         at = part.next();
       } else if (state != null) {
-        states.add(
-            new ReadLine.State(adverbs + phrase.text(at, state.next()), state.value(), false));
-        adverbs.setLength(0);
+        String written = phrase.text(adverbs < 0 ? at : adverbs, state.next());
+        states.add(new ReadLine.State(written, state.value(), false));
+        adverbs = -1;
         at = state.next();
       } else if (adverb != null) {
-        adverbs.append(phrase.text(at, adverb.next())).append(' ');
+        adverbs = adverbs < 0 ? at : adverbs;
         at = adverb.next();
       } else if (!parts.isEmpty() && tongue.match("and", phrase, at) != null) {
         at = tongue.behind("and", phrase, at);

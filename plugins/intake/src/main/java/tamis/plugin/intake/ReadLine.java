@@ -49,6 +49,25 @@ record ReadLine(
     besides = List.copyOf(besides);
   }
 
+  /** The same line with one more doubt. */
+  ReadLine doubted(String why) {
+    List<String> more = new java.util.ArrayList<>(doubts);
+    more.add(why);
+    return new ReadLine(
+        text,
+        measure,
+        also,
+        asNeeded,
+        asWritten,
+        found,
+        states,
+        size,
+        preparation,
+        more,
+        besides,
+        loose);
+  }
+
   boolean isIngredientKnown() {
     return found != null && found.isKnown();
   }
