@@ -12,6 +12,7 @@ import tamis.api.command.Backups;
 import tamis.api.command.Calculate;
 import tamis.api.command.Export;
 import tamis.api.command.Import;
+import tamis.api.command.Intake;
 import tamis.api.command.Restore;
 import tamis.api.command.Serve;
 import tamis.api.command.VersionLines;
@@ -35,6 +36,7 @@ public final class Main implements Runnable {
     return new CommandLine(new Main())
         .addSubcommand(new Serve(environment))
         .addSubcommand(new Calculate(environment))
+        .addSubcommand(new Intake(environment))
         .addSubcommand(new Backups(environment))
         .addSubcommand(new Restore(environment))
         .addSubcommand(new Export(environment))

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.formula.Formula;
+import tamis.engine.formula.To;
 import tamis.engine.note.Notes;
 import tamis.engine.quantity.Measures;
 import tamis.engine.record.Described;
@@ -43,6 +44,9 @@ public final class Intake implements Calculation<Intake.Input, Intake.Result> {
           @Nullable Language language,
       @Described(value = "Which recipe of a source with several, from 1", atLeast = "1")
           @Nullable Integer recipe,
+      @Described("In which quantities the formula is written; as the source has them if left out")
+          @Nullable Quantities quantities,
+      @Described("How much to make; as written if left out") @Nullable To to,
       @Described(value = "What is read in place of lines", optional = true, most = 5_000)
           List<Correction> corrections) {}
 

@@ -24,6 +24,6 @@ final class IntakeExamples {
   }
 
   private static Intake.Input text(String text, @Nullable Language language) {
-    return new Intake.Input(text, null, null, null, null, language, null, List.of());
+    return new Intake.Input(text, null, null, null, null, language, null, null, null, List.of());
   }
 }

@@ -164,7 +164,7 @@ final class LineReader {
     for (int i = from + 1; i < phrase.size(); i++) {
       boolean apart = phrase.is(i - 1, ",") || phrase.is(i - 1, ":") || phrase.isDash(i - 1);
       boolean open = phrase.is(i - 1, "(");
-      if (!apart && !phrase.isNumber(i) || open) {
+      if ((!apart && !phrase.isNumber(i)) || open) {
         continue;
       }
       @Nullable Measure measure = measures(phrase).at(i);

@@ -44,7 +44,7 @@ final class PageReader {
       SourceLine line = source.get(i);
       @Nullable String instead = corrections.get(line.text());
       if (instead != null) {
-        ingredient(line, lines.read(instead));
+        corrected(line, instead);
       } else {
         entry(line, i == 0 && source.size() > 1);
       }
@@ -59,7 +59,7 @@ final class PageReader {
       if (entries.size() < most) {
         part = piece.part();
         SourceLine line = piece.source();
-        ingredient(line, lines.read(corrections.getOrDefault(line.text(), line.text())));
+        corrected(line, corrections.getOrDefault(line.text(), line.text()));
       }
     }
     part = null;
@@ -74,6 +74,19 @@ final class PageReader {
     source.steps().forEach(line -> add(line, Page.Kind.STEP));
     source.notes().forEach(line -> add(line, Page.Kind.NOTE));
     return new Page(title, portions, pieces, entries);
+  }
+
+  /** What a person wrote: several lines with {@code |} between them, or {@code -} for none. */
+  private void corrected(SourceLine line, String instead) {
+    if (instead.equals("-")) {
+      add(line, Page.Kind.NOTE);
+      return;
+    }
+    for (String one : instead.split("\\|", -1)) {
+      if (!one.isBlank()) {
+        ingredient(line, lines.read(one.strip()));
+      }
+    }
   }
 
   private void entry(SourceLine line, boolean first) {
@@ -169,7 +182,7 @@ final class PageReader {
   private void other(SourceLine line, ReadLine read) {
     String text = line.text();
     int words = words(text);
-    boolean sentence = text.endsWith(".") && words > 2 || isProse(text, words) || words > 12;
+    boolean sentence = (text.endsWith(".") && words > 2) || isProse(text, words) || words > 12;
     if (isDirection(text) || startsWithNumber(text) || sentence) {
       boolean started = entries.stream().anyMatch(e -> e.kind() == Page.Kind.INGREDIENT);
       section = started && section == Section.UNKNOWN ? Section.STEPS : section;

@@ -4,8 +4,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import tamis.engine.fault.Refusal;
+import tamis.engine.formula.Formula;
 import tamis.engine.note.Notes;
 import tamis.engine.quantity.Measures;
+import tamis.engine.record.Limits;
+import tamis.engine.record.RecordReader;
 import tamis.engine.spi.Kitchen;
 
 /** Reads a source in the language that fits it best, and puts the answer together. */
@@ -39,7 +43,60 @@ final class Reading {
     @Nullable Measures measures = input.measures() == null ? language.measures() : input.measures();
     Page page = page(language, measures, Integer.MAX_VALUE);
     Written written = new Written(source, language, measures, kitchen, notes);
-    return written.result(page);
+    Intake.Result result = withDocument(written.result(page));
+    @Nullable Formula formula = result.formula();
+    if (formula == null) {
+      return result;
+    }
+    return new Intake.Result(
+        Remade.of(formula, input.quantities(), input.to(), kitchen),
+        result.lines(),
+        result.unresolved(),
+        result.passages(),
+        result.language(),
+        result.understood(),
+        result.recipes());
+  }
+
+  /** The formula that came along, if the lines still say what it says. */
+  private Intake.Result withDocument(Intake.Result result) {
+    @Nullable Formula document = document();
+    if (document == null) {
+      return result;
+    }
+    return new Intake.Result(
+        document,
+        result.lines(),
+        List.of(),
+        result.passages(),
+        result.language(),
+        document.lines().size(),
+        result.recipes());
+  }
+
+  private @Nullable Formula document() {
+    if (source.document() == null || !corrections.isEmpty()) {
+      return null;
+    }
+    try {
+      Formula document =
+          new RecordReader(kitchen, Limits.usual()).read(Formula.class, source.document());
+      List<String> lines = source.lines().stream().map(piece -> piece.source().text()).toList();
+      if (RecipeJson.ingredients(document).equals(lines)) {
+        return document;
+      }
+      notes.remark(
+          "document-left",
+          "/formula",
+          "the formula that came along does not say what the lines say; the lines are read");
+    } catch (Refusal refusal) {
+      notes.remark(
+          "document-left",
+          "/formula",
+          "the formula that came along cannot be read, so the lines are: "
+              + refusal.faults().get(0).message());
+    }
+    return null;
   }
 
   private Language language() {

@@ -10,6 +10,8 @@ import tamis.engine.formula.Formula;
 import tamis.engine.formula.Line;
 import tamis.engine.formula.Stage;
 import tamis.engine.formula.Yield;
+import tamis.engine.ingredient.Ingredient;
+import tamis.engine.ingredient.ReferenceIngredients;
 
 /**
  * Writes a formula as a Recipe of schema.org in JSON-LD. What the vocabulary has no word for
@@ -55,9 +57,20 @@ final class RecipeJson {
     for (Line line : formula.lines()) {
       String state = line.state() == null ? "" : line.state() + " ";
       String work = line.preparation() == null ? "" : ", " + line.preparation();
-      lines.add(line.quantity() + " " + state + line.name() + work);
+      lines.add(
+          line.quantity().isAsNeeded()
+              ? name(line) + ", as needed" + work
+              : line.quantity() + " " + state + name(line) + work);
     }
     return lines;
+  }
+
+  /** As a person calls it: the first name that is no heading of a table. */
+  private static String name(Line line) {
+    @Nullable Ingredient ingredient = ReferenceIngredients.standard().byId(line.name());
+    List<String> names =
+        ingredient == null ? List.of() : ingredient.names().getOrDefault("en", List.of());
+    return names.size() > 1 ? names.get(1) : line.name();
   }
 
   private static List<Object> steps(Formula formula) {

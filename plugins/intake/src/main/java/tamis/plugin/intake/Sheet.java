@@ -76,8 +76,11 @@ final class Sheet {
 
   private static List<String> columns(List<String> heading) {
     List<String> columns = new ArrayList<>();
+    boolean text = heading.stream().anyMatch(cell -> Phrase.folded(cell).equals("text"));
     for (String cell : heading) {
-      columns.add(COLUMNS.getOrDefault(Phrase.folded(cell), ""));
+      String name = Phrase.folded(cell);
+      boolean number = text && name.equals("line"); // a table of our own: its number is no text
+      columns.add(number ? "ignored" : COLUMNS.getOrDefault(name, ""));
     }
     if (!columns.contains("line") && !columns.contains("ingredient")) {
       throw refused(
@@ -137,11 +140,16 @@ final class Sheet {
   /** The cells of a row as one line, in the order in which a baker writes them. */
   private static String line(Map<String, String> row, List<String> other) {
     StringBuilder line = new StringBuilder();
-    for (String column : List.of("line", "quantity", "unit", "state", "ingredient")) {
+    boolean whole = row.get("line") != null;
+    List<String> columns = List.of("quantity", "unit", "state", "ingredient");
+    for (String column : whole ? List.of("line") : columns) {
       @Nullable String cell = row.get(column);
       if (cell != null) {
         line.append(line.isEmpty() ? "" : " ").append(cell);
       }
+    }
+    if (whole) {
+      return line.toString();
     }
     @Nullable String preparation = row.get("preparation");
     if (preparation != null && !line.isEmpty()) {

@@ -37,6 +37,11 @@ record Source(
         SourceLine.of(text), null, List.of(), List.of(), List.of(), List.of(), null, 1, null);
   }
 
+  /** The same, as one of several in its source. */
+  Source of(int count) {
+    return new Source(page, title, lines, steps, yields, notes, tag, count, document);
+  }
+
   boolean isPage() {
     return lines.isEmpty() && steps.isEmpty() && title == null;
   }

@@ -16,7 +16,9 @@ final class Sources {
   static Source of(Intake.Input input, Notes notes) {
     int which = input.recipe() == null ? 1 : input.recipe();
     if (input.text() != null) {
-      return only(Source.text(input.text()), which);
+      Divided divided = Divided.of(input.text());
+      checked(which, divided.count());
+      return Source.text(divided.part(which)).of(divided.count());
     }
     if (input.csv() != null) {
       return Sheet.read(input.csv(), which);
@@ -49,26 +51,25 @@ final class Sources {
     }
   }
 
-  private static Source only(Source source, int which) {
-    chosen(List.of(source), which);
-    return source;
+  static <T> T chosen(List<T> recipes, int which) {
+    checked(which, recipes.size());
+    return recipes.get(which - 1);
   }
 
-  static <T> T chosen(List<T> recipes, int which) {
-    if (which > recipes.size()) {
+  private static void checked(int which, int count) {
+    if (which > count) {
       throw new Refusal(
           new Fault(
               FaultCode.NO_SUCH_VALUE,
               "/recipe",
               String.valueOf(which),
-              "1 to " + recipes.size(),
+              "1 to " + count,
               "the source has "
-                  + recipes.size()
-                  + (recipes.size() == 1 ? " recipe" : " recipes")
+                  + count
+                  + (count == 1 ? " recipe" : " recipes")
                   + ", recipe "
                   + which
                   + " was asked for"));
     }
-    return recipes.get(which - 1);
   }
 }

@@ -154,7 +154,7 @@ final class StepReader {
     boolean plausible =
         amount.high() <= MOST_OF_EITHER
             && amount.low() >= (fahrenheit ? HOT_FAHRENHEIT : HOT_CELSIUS);
-    if (!fahrenheit && !celsius || !plausible) {
+    if ((!fahrenheit && !celsius) || !plausible) {
       return null;
     }
     String unit = fahrenheit ? " °F" : " °C";

@@ -56,7 +56,9 @@ final class Written {
     @Nullable Formula formula = formula(page);
     if (formula == null) {
       notes.remark(
-          "no-formula", "/formula", "no line of ingredients could be read, so there is no formula");
+          "no-formula",
+          "/formula",
+          "no line of ingredients with an amount could be read, so there is no formula");
     }
     return new Intake.Result(
         formula,
@@ -251,7 +253,10 @@ final class Written {
   }
 
   private @Nullable Formula formula(Page page) {
-    if (formulaLines.isEmpty()) {
+    boolean weighs =
+        formulaLines.stream()
+            .anyMatch(line -> !line.quantity().isAsNeeded() && line.quantity().high() > 0);
+    if (!weighs) {
       return null;
     }
     @Nullable String title = page.title();

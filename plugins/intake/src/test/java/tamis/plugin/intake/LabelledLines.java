@@ -58,7 +58,7 @@ final class LabelledLines {
     String where = label[0] + " -> ";
     if (result.lines().size() != 1) {
       wrong.add(where + "was no line of ingredients: " + result.passages());
-      count("line", false, true);
+      count("line", false, true, "a line");
       return;
     }
     IntakeLine line = result.lines().get(0);
@@ -70,12 +70,13 @@ final class LabelledLines {
     boolean words = line.asWritten().equals(label[5]);
     boolean state = Objects.requireNonNullElse(line.state(), "").equals(label[6]);
     boolean work = Objects.requireNonNullElse(line.preparation(), "").equals(label[7]);
-    count("quantity", quantity, line.quantity() != null || line.asNeeded() != null);
-    count("unit", unit, line.unit() != null);
-    count("ingredient", ingredient, line.ingredient() != null);
-    count("asWritten", words, !line.asWritten().isEmpty());
-    count("state", state, line.state() != null);
-    count("preparation", work, line.preparation() != null);
+    boolean amount = line.quantity() != null || line.asNeeded() != null;
+    count("quantity", quantity, amount, label[2]);
+    count("unit", unit, line.unit() != null, label[3]);
+    count("ingredient", ingredient, line.ingredient() != null, label[4]);
+    count("asWritten", words, !line.asWritten().isEmpty(), label[5]);
+    count("state", state, line.state() != null, label[6]);
+    count("preparation", work, line.preparation() != null, label[7]);
     boolean all = quantity && unit && ingredient && words && state && work;
     if (!all) {
       wrong.add(
@@ -125,16 +126,17 @@ final class LabelledLines {
     return value instanceof Double number && Math.abs(number - Double.parseDouble(label)) < NEAR;
   }
 
-  /** Right, given, all. */
-  private void count(String field, boolean right, boolean given) {
-    int[] count = counts.computeIfAbsent(field, f -> new int[3]);
+  /** Right in all lines; right of those given; given; labelled. */
+  private void count(String field, boolean right, boolean given, String label) {
+    int[] count = counts.computeIfAbsent(field, f -> new int[4]);
     count[0] += right ? 1 : 0;
-    count[1] += given ? 1 : 0;
-    count[2]++;
+    count[1] += right && given ? 1 : 0;
+    count[2] += given ? 1 : 0;
+    count[3] += label.isEmpty() ? 0 : 1;
   }
 
   double right(String field) {
-    int[] count = counts.getOrDefault(field, new int[] {0, 0, 1});
+    int[] count = counts.getOrDefault(field, new int[4]);
     return (double) count[0] / lines;
   }
 
@@ -153,10 +155,12 @@ final class LabelledLines {
             report.append(
                 String.format(
                     Locale.ROOT,
-                    "  %-12s right %5.1f %%  read in %d lines%n",
+                    "  %-12s right %5.1f %%  precision %5.1f %%  recall %5.1f %%  labelled %d%n",
                     field,
                     100.0 * count[0] / lines,
-                    count[1])));
+                    100.0 * count[1] / Math.max(1, count[2]),
+                    100.0 * count[1] / Math.max(1, count[3]),
+                    count[3])));
     return report.append("  silently wrong ").append(silently.size()).append('\n').toString();
   }
 }

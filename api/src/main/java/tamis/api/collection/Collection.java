@@ -1,0 +1,246 @@
+package tamis.api.collection;
+
+import java.io.IOException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.LongConsumer;
+import org.jspecify.annotations.Nullable;
+import tamis.api.representation.Answers;
+import tamis.api.representation.Format;
+import tamis.api.representation.Options;
+import tamis.api.representation.ResultJson;
+import tamis.engine.fault.Refusal;
+import tamis.engine.formula.Formula;
+import tamis.engine.ingredient.Ingredient;
+import tamis.engine.record.Component;
+import tamis.engine.record.Shape;
+import tamis.engine.spi.Answer;
+import tamis.engine.spi.Calculation;
+import tamis.engine.spi.Kitchen;
+
+/** Goes through the files of a collection and writes a formula for each recipe. */
+public final class Collection {
+  /** The calculation that reads a recipe. */
+  public static final String CALCULATION = "intake";
+
+  private final Task task;
+  private final Calculation<?, ?> calculation;
+  private final Kitchen kitchen;
+  private final OutFolder out;
+  private final SideFile side;
+  private final List<String> rejected = new ArrayList<>();
+  private int recipes;
+  private int lines;
+
+  /** In which form formulas are written. */
+  public enum Form {
+    JSON,
+    NDJSON,
+    JSONLD,
+    CSV
+  }
+
+  /**
+   * What is to be done.
+   *
+   * @param out folder of the formulas
+   * @param side table of lines that could not be read
+   * @param charset of files that are not UTF-8, or null
+   * @param options further inputs of the calculation, for every recipe
+   */
+  public record Task(
+      List<SourceFile> files,
+      Path out,
+      Form form,
+      Path side,
+      @Nullable Charset charset,
+      Map<String, Object> options) {}
+
+  private Collection(
+      Task task, Calculation<?, ?> calculation, Kitchen kitchen, OutFolder out, SideFile side) {
+    this.task = task;
+    this.calculation = calculation;
+    this.kitchen = kitchen;
+    this.out = out;
+    this.side = side;
+  }
+
+  /**
+   * @throws Refusal if the table of open lines is there and cannot be read
+   */
+  public static Collection of(Task task, Calculation<?, ?> calculation, Kitchen kitchen)
+      throws IOException {
+    var out = OutFolder.at(task.out());
+    return new Collection(task, calculation, kitchen, out, SideFile.at(task.side()));
+  }
+
+  /** How many bytes there are to go through. */
+  public long bytes() {
+    return task.files().stream().mapToLong(SourceFile::bytes).sum();
+  }
+
+  /** Goes through all files; the rest is done where one cannot be read. */
+  public void read(LongConsumer progress) throws IOException {
+    long done = 0;
+    var all = new StringBuilder();
+    for (var file : task.files()) {
+      try {
+        read(file, all);
+      } catch (SourceFile.Unreadable unreadable) {
+        rejected.add(file.name() + " " + unreadable.getMessage());
+      } catch (Refusal refusal) {
+        rejected.add(file.name() + ": " + refusal.faults().get(0).message());
+      }
+      done += file.bytes();
+      progress.accept(done);
+    }
+    if (task.form() == Form.NDJSON) {
+      out.write("formulas.ndjson", all.toString().getBytes(StandardCharsets.UTF_8));
+    }
+    side.write();
+  }
+
+  private void read(SourceFile file, StringBuilder all) throws SourceFile.Unreadable, IOException {
+    String text = file.text(task.charset());
+    int count = 1;
+    for (int recipe = 1; recipe <= count; recipe++) {
+      var input = new LinkedHashMap<>(task.options());
+      input.put(file.form(), text);
+      if (recipe > 1) {
+        input.put("recipe", recipe);
+      }
+      var corrections = side.correctionsOf(file.name(), recipe);
+      if (!corrections.isEmpty()) {
+        input.put("corrections", corrections);
+      }
+      var answer = kitchen.calculate(CALCULATION, input);
+      count = Math.max(count, ((Number) value(answer.result(), "recipes")).intValue());
+      recipes++;
+      lines += ((Number) value(answer.result(), "understood")).intValue();
+      open(file, recipe, answer.result());
+      write(file, answer, all);
+    }
+  }
+
+  private void open(SourceFile file, int recipe, Record result) {
+    for (var open : (List<?>) value(result, "unresolved")) {
+      var row = (Record) open;
+      side.add(
+          file.name(),
+          recipe,
+          ((Number) value(row, "line")).intValue(),
+          String.valueOf(value(row, "text")),
+          String.valueOf(value(row, "why")),
+          String.join(
+              ", ", ((List<?>) value(row, "candidates")).stream().map(String::valueOf).toList()));
+    }
+  }
+
+  private void write(SourceFile file, Answer<?> answer, StringBuilder all) throws IOException {
+    @Nullable Object read = valueOrNull(answer.result(), "formula");
+    if (!(read instanceof Formula formula)) {
+      rejected.add(file.name() + " holds no line of ingredients that could be read");
+      return;
+    }
+    String id = freeId(formula, file);
+    var named = named(formula, id, file.name());
+    switch (task.form()) {
+      case JSON -> out.write(id + ".json", ResultJson.bytes(named));
+      case NDJSON -> {
+        out.reserve(id + ".json");
+        all.append(new String(ResultJson.bytes(named), StandardCharsets.UTF_8)).append('\n');
+      }
+      case JSONLD -> out.write(id + ".jsonld", rendered(calculation, answer, "ld+json"));
+      case CSV -> out.write(id + ".csv", rendered(calculation, answer, "csv"));
+    }
+  }
+
+  @SuppressWarnings("unchecked") // the answer is of this calculation
+  private static <R extends Record> byte[] rendered(
+      Calculation<?, R> calculation, Answer<?> answer, String form) {
+    var lines = new Options(null, "/formula/lines", false, false, null, false, true, true, null);
+    var format = form.equals("csv") ? Format.CSV : Format.rendering("application/" + form);
+    return Answers.body(calculation, (Answer<R>) answer, 0, format, lines).bytes();
+  }
+
+  private String freeId(Formula formula, SourceFile file) {
+    String slug = slug(formula.title() == null ? file.stem() : formula.title());
+    String base = slug.isEmpty() ? slug(file.stem()) : slug;
+    String plain = base.isEmpty() ? "formula" : base;
+    String id = plain;
+    for (int i = 2;
+        out.isTaken(id + "." + task.form().name().toLowerCase(Locale.ROOT))
+            || out.isTaken(id + ".json");
+        i++) {
+      id = plain + "-" + i;
+    }
+    return id;
+  }
+
+  private static String slug(String words) {
+    String plain =
+        java.text.Normalizer.normalize(words, java.text.Normalizer.Form.NFD)
+            .replaceAll("\\p{Mn}", "")
+            .toLowerCase(Locale.ROOT)
+            .replaceAll("[^a-z0-9]+", "-");
+    String cut = plain.length() > 60 ? plain.substring(0, 60) : plain;
+    String id = cut.replaceAll("^-|-$", "");
+    return Ingredient.isId(id) ? id : "";
+  }
+
+  private static Formula named(Formula formula, String id, String origin) {
+    return new Formula(
+        id,
+        formula.title(),
+        formula.measures(),
+        formula.lines(),
+        formula.yield(),
+        formula.stages(),
+        formula.shelfLife(),
+        formula.packaging(),
+        formula.flour(),
+        formula.notes(),
+        origin);
+  }
+
+  private static Object value(Record record, String name) {
+    return Objects.requireNonNull(valueOrNull(record, name), name);
+  }
+
+  private static @Nullable Object valueOrNull(Record record, String name) {
+    @Nullable Component component = Shape.of(record.getClass()).component(name);
+    return component == null ? null : component.of(record);
+  }
+
+  /** What happened, in one sentence. */
+  public String told() {
+    return recipes
+        + (recipes == 1 ? " recipe" : " recipes")
+        + " read, "
+        + out.written()
+        + (out.written() == 1 ? " file" : " files")
+        + " written, "
+        + lines
+        + " lines understood, "
+        + side.open()
+        + " to look at";
+  }
+
+  /** What was not done, a sentence each. */
+  public List<String> troubles() {
+    var troubles = new ArrayList<>(rejected);
+    out.kept().forEach((name, why) -> troubles.add(name + " " + why));
+    if (side.open() > 0) {
+      troubles.add(
+          "lines to look at are in " + task.side() + "; write under `instead` and run again");
+    }
+    return troubles;
+  }
+}
