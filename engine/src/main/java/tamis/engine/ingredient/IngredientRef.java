@@ -44,7 +44,7 @@ public record IngredientRef(String name) implements Reference {
   private static boolean isPlain(String name) {
     for (int i = 0; i < name.length(); i++) {
       char c = name.charAt(i);
-      if (!(c >= 'a' && c <= 'z' || c >= '0' && c <= '9' || c == '-')) {
+      if (!((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-')) {
         return false;
       }
     }
