@@ -26,6 +26,8 @@ final class Morning {
   /** Parts of an egg that are whole but for rounding. */
   private static final double WHOLE = 1e-6;
 
+  private static final int MOST_BATCHES = 10_000;
+
   private final Production.Input input;
   private final Kitchen kitchen;
   private final Notes notes = new Notes();
@@ -41,14 +43,14 @@ final class Morning {
   static final class Group {
     private final Order order;
     private final Making making;
-    private final Batch one;
+    private final double times;
     private final List<Integer> entries = new ArrayList<>();
     private long count;
 
-    Group(Order order, Making making, Batch one) {
+    Group(Order order, Making making, double times) {
       this.order = order;
       this.making = making;
-      this.one = one;
+      this.times = times;
     }
 
     Order order() {
@@ -59,14 +61,9 @@ final class Morning {
       return making;
     }
 
-    /** The batch of one of them. */
-    Batch one() {
-      return one;
-    }
-
     /** How many times the formula one of them is. */
     double times() {
-      return one.factor() / making.one().factor();
+      return times;
     }
 
     List<Integer> entries() {
@@ -144,8 +141,14 @@ final class Morning {
   }
 
   private Group group(Order order) {
+    @Nullable Double told = order.size().times(kitchen.formula(order.formula()));
+    if (told != null) {
+      Making making = making(order.formula());
+      return new Group(order, making, told / making.one().factor());
+    }
     Batch one = order.size().batch(order.formula(), kitchen);
-    return new Group(order, making(order.formula()), one);
+    Making making = making(order.formula());
+    return new Group(order, making, one.factor() / making.one().factor());
   }
 
   /** The formula's place in the day, with all that it is made of. */
@@ -182,9 +185,18 @@ final class Morning {
   }
 
   private @Nullable BatchPlan plan(Making making, double need, Machines machines) {
+    List<BatchPlan.Machine> choice = machines.of(making);
+    double largest = choice.stream().mapToDouble(BatchPlan.Machine::most).max().orElse(0);
+    if (need / largest > MOST_BATCHES) {
+      faults.add(
+          FaultCode.TOO_MANY,
+          "/capacities",
+          "`" + making.name() + "` would take more than " + MOST_BATCHES + " batches");
+      return null;
+    }
     double eggs = making.eggs();
     boolean whole = Boolean.TRUE.equals(input.wholeEggs()) && eggs > 0;
-    @Nullable BatchPlan plan = BatchPlan.of(need, machines.of(making), whole ? 1 / eggs : 0);
+    @Nullable BatchPlan plan = BatchPlan.of(need, choice, whole ? 1 / eggs : 0);
     if (plan == null) {
       faults.add(
           new Fault(
@@ -248,7 +260,7 @@ final class Morning {
               group.order().size().words(),
               group.count(),
               List.copyOf(group.entries()),
-              group.one().root().finished().typical() * group.count(),
+              group.making().finishedGrams() * group.times() * group.count(),
               portions == null ? null : (Double) (portions * group.count()),
               cost.ofOrder(place++),
               allergens.contains(),
@@ -275,6 +287,8 @@ final class Morning {
       return group.order().size().portions();
     }
     @Nullable Double written = group.making().formula().yieldOrNothing().portions();
-    return written == null ? null : (Double) (written * group.one().factor());
+    return written == null
+        ? null
+        : (Double) (written * group.times() * group.making().one().factor());
   }
 }

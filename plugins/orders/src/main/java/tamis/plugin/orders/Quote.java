@@ -60,8 +60,13 @@ public final class Quote implements Calculation<Quote.Input, Quote.Result> {
       @Described("Portions of the line, if they are counted") @Nullable Double portions,
       @Described("Allergens it contains") List<Allergen> contains,
       @Described("Allergens it may contain") List<Allergen> mayContain,
-      @Described("Local time at which it can be ready, if now is told")
-          @Nullable String earliest) {}
+      @Described("Local time at which all that is asked of it can be ready, if now is told")
+          @Nullable String earliest) {
+
+    Line at(@Nullable String time) {
+      return new Line(formula, count, each, price, currency, portions, contains, mayContain, time);
+    }
+  }
 
   @Override
   public String name() {

@@ -12,6 +12,7 @@ import tamis.engine.fault.FaultCode;
 import tamis.engine.fault.Faults;
 import tamis.engine.fault.Refusal;
 import tamis.engine.formula.Batch;
+import tamis.engine.formula.Formula;
 import tamis.engine.formula.FormulaRef;
 import tamis.engine.ingredient.Ingredient;
 import tamis.engine.note.Notes;
@@ -27,6 +28,10 @@ final class Quoting {
   private final Offers offers;
   private final Faults faults = new Faults();
   private final Map<Asked, Quote.@Nullable Line> known = new HashMap<>();
+  private final Map<String, @Nullable Declared> declared = new HashMap<>();
+  private final Map<String, Double> times = new HashMap<>();
+  private final Map<Asked, Double> factors = new HashMap<>();
+  private final Map<String, Formula> formulas = new HashMap<>();
 
   /** What makes two lines equal. */
   private record Asked(String formula, Size size, int count) {}
@@ -48,10 +53,12 @@ final class Quoting {
       Quote.@Nullable Line quoted = known.get(asked);
       if (quoted != null) {
         lines.add(quoted);
+        times.merge(line.formula(), factors.getOrDefault(asked, 0.0), Double::sum);
       }
     }
     refuseCurrencies(lines);
     faults.refuseIfAny();
+    lines = timed(lines);
     @Nullable String earliest = latest(lines);
     Notes notes = new Notes();
     remark(lines, notes);
@@ -66,10 +73,15 @@ final class Quoting {
       return null;
     }
     FormulaRef formula = FormulaRef.parse(asked.formula());
-    @Nullable Declared declared = declared(formula, at);
-    if (declared == null) {
+    if (!declared.containsKey(asked.formula())) {
+      declared.put(asked.formula(), declared(formula, at));
+    }
+    @Nullable Declared allergens = declared.get(asked.formula());
+    if (allergens == null) {
       return null;
     }
+    formulas.put(asked.formula(), batch.root().formula());
+    factors.put(asked, batch.factor() * asked.count());
     @Nullable Money each = offers.price(asked.formula(), batch);
     return new Quote.Line(
         asked.formula(),
@@ -78,9 +90,9 @@ final class Quoting {
         each == null ? null : each.times(BigDecimal.valueOf(asked.count())),
         each == null ? null : each.currency().getCurrencyCode(),
         portions(asked, batch),
-        declared.contains(),
-        declared.mayContain(),
-        earliest(asked, batch));
+        allergens.contains(),
+        allergens.mayContain(),
+        null);
   }
 
   /** The batch of one; a fault says no more than that this cannot be had. */
@@ -133,18 +145,22 @@ final class Quoting {
     return written == null ? null : (Double) Math.floor(written * batch.factor() * asked.count());
   }
 
+  /** Lines with their time: all that is asked of one thing is made together. */
+  private List<Quote.Line> timed(List<Quote.Line> lines) {
+    Map<String, @Nullable String> earliest = new HashMap<>();
+    times.forEach((formula, factor) -> earliest.put(formula, earliest(formula, factor)));
+    return lines.stream().map(line -> line.at(earliest.get(line.formula()))).toList();
+  }
+
   /** When it is done if it is begun now, one cook, nothing else in hand. */
-  private @Nullable String earliest(Asked asked, Batch batch) {
-    if (input.asOf() == null) {
+  private @Nullable String earliest(String name, double factor) {
+    @Nullable Formula formula = formulas.get(name);
+    if (input.asOf() == null || formula == null) {
       return null;
     }
     try {
       Map<String, Object> wanted =
-          Written.map(
-              "formula",
-              asked.formula(),
-              "to",
-              Written.of(Times.of(batch.root().formula(), batch.factor() * asked.count())));
+          Written.map("formula", name, "to", Written.of(Times.of(formula, factor)));
       return Found.of(
               kitchen
                   .calculate(

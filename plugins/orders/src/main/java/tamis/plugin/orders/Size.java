@@ -43,6 +43,17 @@ record Size(
     }
   }
 
+  /** Times the formula as written, where the yield alone tells; null where a batch must. */
+  @Nullable Double times(Formula formula) {
+    Yield yield = formula.yieldOrNothing();
+    if (portions != null && yield.portions() != null) {
+      return portions / yield.portions();
+    }
+    return pieces != null && pieceMass == null && yield.pieces() != null
+        ? (Double) (pieces / yield.pieces())
+        : null;
+  }
+
   private To to(Formula formula) {
     @Nullable Double factor = null;
     @Nullable Mass one = pieceMass;

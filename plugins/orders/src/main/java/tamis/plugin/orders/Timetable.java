@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import tamis.engine.fault.Faults;
 import tamis.engine.fault.Refusal;
 import tamis.engine.formula.Formula;
 import tamis.engine.note.Notes;
@@ -65,6 +66,7 @@ public record Timetable(
     try {
       return read(Found.of(kitchen.calculate("timeline", asked(input, wanted)).result()));
     } catch (Refusal refusal) {
+      refuseWrongTimes(refusal);
       String why = refusal.faults().get(0).message();
       List<Object> timed = new ArrayList<>();
       List<String> timedNames = new ArrayList<>();
@@ -119,6 +121,15 @@ public record Timetable(
       asked.put("shifts", input.shifts().stream().map(Written::of).toList());
     }
     return asked;
+  }
+
+  /** What the caller said of shifts and zone goes by the same names there. */
+  private static void refuseWrongTimes(Refusal refusal) {
+    Faults ours = new Faults();
+    refusal.faults().stream()
+        .filter(fault -> fault.pointer().startsWith("/shifts") || fault.pointer().equals("/zone"))
+        .forEach(ours::add);
+    ours.refuseIfAny();
   }
 
   private static Timetable read(Found found) {

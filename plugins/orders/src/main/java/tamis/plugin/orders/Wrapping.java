@@ -32,7 +32,10 @@ final class Wrapping {
       List<Wrap> wraps = new ArrayList<>();
       for (Packaging packaging : group.making().formula().packaging()) {
         if (packaging.quantity().isMeasured()) {
-          double one = Purchases.amount(packaging.quantity()) * group.one().factor();
+          double one =
+              Purchases.amount(packaging.quantity())
+                  * group.times()
+                  * group.making().one().factor();
           boolean counted = packaging.quantity().dimension() == Dimension.COUNT;
           double count = (counted ? Math.ceil(one - HARDLY_ANY) : one) * group.count();
           wraps.add(new Wrap(packaging.item(), count));

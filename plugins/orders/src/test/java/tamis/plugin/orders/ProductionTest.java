@@ -576,6 +576,32 @@ class ProductionTest extends CalculationContract<Production.Input, Production.Re
   }
 
   @Test
+  void shifts_and_zones_that_cannot_be_meant_are_refused() {
+    assertThat(
+            faults(
+                List.of(order("sponge", "portions", 8.0, 1)),
+                "due",
+                "2026-05-02T07:30",
+                "zone",
+                "Mars/Base",
+                "shifts",
+                List.of(map("from", "x", "to", "12:00"))))
+        .extracting(Fault::pointer)
+        .containsExactlyInAnyOrder("/zone", "/shifts/0/from");
+  }
+
+  @Test
+  void more_batches_than_anybody_makes_are_refused() {
+    assertThat(
+            faults(
+                List.of(order("sponge", "portions", 1_000_000.0, 100_000)),
+                "capacities",
+                List.of(map("station", "mixer", "most", "1 kg"))))
+        .extracting(Fault::code, Fault::pointer)
+        .containsExactly(tuple(FaultCode.TOO_MANY, "/capacities"));
+  }
+
+  @Test
   void a_mixer_too_small_for_one_egg_is_refused() {
     assertThat(
             faults(
