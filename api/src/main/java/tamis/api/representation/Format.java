@@ -15,7 +15,11 @@ public record Format(String name, String mediaType) {
 
   /** Short names of usual renderings; another is named by its subtype. */
   private static final Map<String, String> SHORT =
-      Map.of("image/svg+xml", "svg", "text/calendar", "ics", "text/html", "html");
+      Map.of(
+          "image/svg+xml", "svg",
+          "text/calendar", "ics",
+          "text/html", "html",
+          "application/ld+json", "jsonld");
 
   /** The form of a rendering that a calculation offers. */
   public static Format rendering(String mediaType) {

@@ -14,6 +14,11 @@ record Amount(double low, double high, int next, boolean worded, @Nullable Strin
     return new Amount(value, value, next, worded, doubt);
   }
 
+  /** Whether figures stand there whose value cannot be told at all. */
+  boolean isUnreadable() {
+    return doubt != null && high == 0;
+  }
+
   boolean isRange() {
     return high > low;
   }

@@ -34,6 +34,9 @@ record Drafted(
   /** How far a weight in brackets may be from the one by volume before it is told. */
   private static final double TOLERANCE = 0.15;
 
+  /** How warm a food is changes its weight by less than the spread of its density. */
+  private static final Set<String> TEMPERS = Set.of("cold", "warm", "hot", "lukewarm", "boiling");
+
   /** Makes lines of a formula, by the measures of the page. */
   record Bench(@Nullable Measures measures, Notes notes, String pointer) {
 
@@ -140,7 +143,7 @@ record Drafted(
     /** Whether the source says a state that the mass is not known for. */
     private boolean hasStates() {
       for (ReadLine.State state : read.states()) {
-        if (!state.temper()) {
+        if (!state.temper() && !TEMPERS.contains(state.known())) {
           told.add(
               "the mass of `"
                   + ingredient.id()

@@ -28,6 +28,9 @@ final class Gathered {
     if (read.amount().doubt() != null) {
       doubt("it is not clear " + because(read.amount().doubt()));
     }
+    if (read.amount().doubt() == null && read.high() == 0) {
+      doubt("the quantity is nothing");
+    }
     loosen(0.15 * read.manner().stream().filter(word -> !word.equals("level")).count());
     if (read.amount().isRange()) {
       loosen(0.05);

@@ -98,6 +98,10 @@ final class PageReader {
     if (sectionHeading(line) || yields(line)) {
       return;
     }
+    if (isAside(text)) {
+      add(line, Page.Kind.NOTE);
+      return;
+    }
     ReadLine read = lines.read(text);
     boolean plain = isPlain(read, text);
     if (first && !plain) {
@@ -107,7 +111,9 @@ final class PageReader {
       if (partHeading(line, read)) {
         return;
       }
-      if (again && section == Section.STEPS && words(text) <= WORDS_OF_A_BARE_LINE) {
+      if (tongue.match("keeping", Phrase.of(text, tongue), 0) != null) {
+        add(line, Page.Kind.NOTE);
+      } else if (again && section == Section.STEPS && words(text) <= WORDS_OF_A_BARE_LINE) {
         ingredient(line, read);
       } else {
         add(line, section == Section.STEPS ? Page.Kind.STEP : Page.Kind.NOTE);
@@ -117,6 +123,14 @@ final class PageReader {
     } else if (!partHeading(line, read)) {
       other(line, read);
     }
+  }
+
+  /** A line in brackets, or one that calls itself a note. */
+  private boolean isAside(String text) {
+    Phrase phrase = Phrase.of(text, tongue);
+    boolean bracketed = phrase.is(0, "(") && phrase.behindParenthesis(0) >= phrase.size() - 1;
+    Tongue.@Nullable Match note = tongue.match("notes", phrase, 0);
+    return bracketed || (note != null && phrase.is(note.next(), ":"));
   }
 
   /** Whether a line is one of ingredients: it begins with an amount, or says that none is meant. */
@@ -183,7 +197,9 @@ final class PageReader {
     String text = line.text();
     int words = words(text);
     boolean sentence = (text.endsWith(".") && words > 2) || isProse(text, words) || words > 12;
-    if (isDirection(text) || startsWithNumber(text) || sentence) {
+    if (tongue.match("keeping", Phrase.of(text, tongue), 0) != null) {
+      add(line, Page.Kind.NOTE);
+    } else if (isDirection(text) || startsWithNumber(text) || sentence) {
       boolean started = entries.stream().anyMatch(e -> e.kind() == Page.Kind.INGREDIENT);
       section = started && section == Section.UNKNOWN ? Section.STEPS : section;
       add(line, started || section == Section.INGREDIENTS ? Page.Kind.STEP : Page.Kind.NOTE);
@@ -214,16 +230,21 @@ final class PageReader {
   }
 
   private static String bare(String text) {
-    String bare = Phrase.folded(text);
+    @Nullable String trimmed = trimmed(text);
+    return trimmed == null ? "" : Phrase.folded(trimmed);
+  }
+
+  /** The words of a heading without its marks; null if there are none. */
+  private static @Nullable String trimmed(String text) {
     int from = 0;
-    int to = bare.length();
-    while (from < to && "#*=_-• ".indexOf(bare.charAt(from)) >= 0) {
+    int to = text.length();
+    while (from < to && "#*=_-•: ".indexOf(text.charAt(from)) >= 0) {
       from++;
     }
-    while (to > from && "#*=_-:. ".indexOf(bare.charAt(to - 1)) >= 0) {
+    while (to > from && "#*=_-:. ".indexOf(text.charAt(to - 1)) >= 0) {
       to--;
     }
-    return bare.substring(from, to);
+    return from == to ? null : text.substring(from, to);
   }
 
   /** "For the filling", "Topping:", "CRUST". */
@@ -242,8 +263,8 @@ final class PageReader {
     if (!forPart && !colon && !marked && !capitals) {
       return false;
     }
-    part = bare(partFor != null ? phrase.text(partFor.next(), phrase.size()) : text);
-    part = part.isEmpty() ? null : part;
+    String words = partFor != null ? phrase.text(partFor.next(), phrase.size()) : text;
+    part = trimmed(words);
     section = section == Section.STEPS && !forPart && !colon ? Section.UNKNOWN : section;
     add(line, Page.Kind.HEADING);
     return true;

@@ -28,7 +28,9 @@ final class RecipeJson {
     recipe.put("inLanguage", result.language());
     @Nullable Formula formula = result.formula();
     if (formula != null) {
-      recipe.put("name", formula.name());
+      if (formula.title() != null) {
+        recipe.put("name", formula.title());
+      }
       yields(formula.yield(), recipe);
       recipe.put("recipeIngredient", ingredients(formula));
       recipe.put("recipeInstructions", steps(formula));

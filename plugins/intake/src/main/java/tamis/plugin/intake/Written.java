@@ -123,7 +123,7 @@ final class Written {
         entry.source().text(),
         entry.source().start(),
         entry.source().end(),
-        measure == null ? null : Figures.value(measure.amount()),
+        measure == null || measure.amount().isUnreadable() ? null : Figures.value(measure.amount()),
         measure == null ? null : measure.unit(),
         read.asNeeded() ? true : null,
         size == null ? null : other(size),

@@ -81,6 +81,10 @@ class IntakeTest extends CalculationContract<Intake.Input, Intake.Result> {
         "1 jar honey|what one jar holds",
         "1,250 g flour|decimal mark",
         "3-2 eggs|backwards",
+        "0 cups flour|is nothing",
+        "1/0 cup milk|fraction over zero",
+        "99999999999999 cups flour|a number of 14 characters",
+        "2 cups all-purpose flour or|ends with `or`",
         "salt and pepper|more than one",
       })
   void what_is_not_told_for_certain_is_not_guessed(String text, String why) {
@@ -161,6 +165,37 @@ class IntakeTest extends CalculationContract<Intake.Input, Intake.Result> {
         text("Tart\nFor the crust\n1 cup flour\nFor the filling:\n2 eggs\n1 cup milk");
     List<Line> lines = Objects.requireNonNull(result.formula()).lines();
     assertThat(lines).extracting(Line::stage).containsExactly("crust", "filling", "filling");
+  }
+
+  @Test
+  void notes_about_keeping_are_no_stages() {
+    Intake.Result result =
+        text("Curd\n3 eggs\nStir for 10 minutes.\nKeeps a week.\n(Note it well)");
+    assertThat(Objects.requireNonNull(result.formula()).stages()).hasSize(1);
+    assertThat(result.formula().notes()).isEqualTo("Keeps a week.\n(Note it well)");
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "200 g de farine|fr|wheat-flour-t55",
+        "500 g Mehl|de|wheat-flour-405",
+        "3 uova|it|egg",
+        "2 cucharadas de azúcar|es|sugar-granulated",
+        "2 cups flour|en|all-purpose-flour",
+        "200 g prunes|en|prune-dried",
+      })
+  void the_language_is_told_by_the_words(String text, String language, String ingredient) {
+    Intake.Result result = text(text);
+    assertThat(result.language()).isEqualTo(language);
+    assertThat(result.lines().get(0).ingredient()).isEqualTo(ingredient);
+  }
+
+  @Test
+  void a_name_means_what_it_means_in_the_language_of_the_page() {
+    Map<String, Object> french = Map.of("text", "200 g de prunes", "language", "fr");
+    assertThat(result(french).lines().get(0).ingredient()).isEqualTo("plum");
   }
 
   @Test
