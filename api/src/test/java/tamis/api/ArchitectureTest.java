@@ -72,7 +72,13 @@ class ArchitectureTest {
           .should()
           .onlyDependOnClassesThat()
           .resideInAnyPackage(
-              "java..", "org.jspecify..", "org.hipparchus..", "org.jsoup..", ENGINE, PLUGINS);
+              "java..",
+              "org.jspecify..",
+              "org.hipparchus..",
+              "org.jsoup..",
+              "org.ojalgo..",
+              ENGINE,
+              PLUGINS);
 
   @ArchTest
   static final ArchRule plugins_do_not_use_each_other =

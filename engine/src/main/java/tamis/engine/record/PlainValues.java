@@ -37,7 +37,7 @@ public final class PlainValues {
   }
 
   private static Object plain(Form form, Object value) {
-    if (form instanceof Form.Numeric || form instanceof Form.Flag) {
+    if (form instanceof Form.Numeric || form instanceof Form.Flag || form instanceof Form.Free) {
       return value;
     }
     if (form instanceof Form.Choice choice) {
