@@ -23,6 +23,10 @@ record BatchPlan(List<Load> loads, double made, boolean best, double gap) {
   /** Amounts that differ by less are the same but for rounding. */
   private static final double SAME = 1e-9;
 
+  int batches() {
+    return loads.stream().mapToInt(Load::number).sum();
+  }
+
   /** A machine, or the bench where there is none. */
   record Machine(@Nullable String name, double least, double most) {}
 

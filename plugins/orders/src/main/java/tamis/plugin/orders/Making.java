@@ -9,7 +9,6 @@ import tamis.engine.formula.Batch;
 import tamis.engine.formula.Batch.BatchLine;
 import tamis.engine.formula.Formula;
 import tamis.engine.formula.FormulaRef;
-import tamis.engine.formula.To;
 import tamis.engine.ingredient.Ingredient;
 import tamis.engine.quantity.Dimension;
 
@@ -51,12 +50,16 @@ final class Making {
     timesOfSize = times;
   }
 
-  /** How much a batch is, in the words of the order where these tell more than a factor. */
-  To sized(double times) {
-    boolean counted = size != null && size.pieces() != null && size.pieceMass() != null;
-    return counted && !severalSizes && size != null
-        ? size.pieces(times / timesOfSize)
-        : Times.of(formula(), times * one.factor());
+  /** Pieces of so many times, as the yield or all orders of it count them; null if none does. */
+  @Nullable Double pieces(double times) {
+    @Nullable Double written = formula().yieldOrNothing().pieces();
+    if (written != null) {
+      return written * times * one.factor();
+    }
+    boolean counted = size != null && size.pieces() != null && !severalSizes && timesOfSize > 0;
+    return counted && size != null && size.pieces() != null
+        ? (Double) (size.pieces() * times / timesOfSize)
+        : null;
   }
 
   void store(double times) {

@@ -87,22 +87,6 @@ record Size(
         null);
   }
 
-  /** So many times these pieces. */
-  To pieces(double times) {
-    return new To(
-        null,
-        null,
-        null,
-        pieces == null ? null : (Double) (pieces * times),
-        pieceMass,
-        null,
-        List.of(),
-        null,
-        null,
-        List.of(),
-        null);
-  }
-
   /** A fault of {@code /to/portions} is one of the order's own {@code /portions}. */
   private Fault placed(Fault fault) {
     if (!fault.pointer().startsWith("/to")) {

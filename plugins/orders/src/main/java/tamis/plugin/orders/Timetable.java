@@ -6,7 +6,6 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.fault.Faults;
 import tamis.engine.fault.Refusal;
-import tamis.engine.formula.Formula;
 import tamis.engine.note.Notes;
 import tamis.engine.record.Described;
 import tamis.engine.spi.Kitchen;
@@ -36,15 +35,10 @@ public record Timetable(
     if (input.due() == null) {
       return null;
     }
-    List<Object> wanted = new ArrayList<>();
-    List<String> names = new ArrayList<>();
+    List<Making> made = order.stream().filter(making -> making.plan() != null).toList();
     int batches = 0;
-    for (Making making : order) {
-      for (BatchPlan.Load load : loads(making)) {
-        wanted.add(wanted(making, load));
-        names.add(making.name());
-        batches += load.number();
-      }
+    for (Making making : made) {
+      batches += making.plan() == null ? 0 : making.plan().batches();
     }
     if (batches > MOST_BATCHES) {
       notes.remark(
@@ -53,60 +47,24 @@ public record Timetable(
           "there is no timeline: it takes " + MOST_BATCHES + " batches, these are " + batches);
       return null;
     }
-    return wanted.isEmpty() ? null : planned(input, wanted, names, kitchen, notes);
-  }
-
-  /** What cannot be timed is left out once, and told. */
-  private static @Nullable Timetable planned(
-      Production.Input input,
-      List<Object> wanted,
-      List<String> names,
-      Kitchen kitchen,
-      Notes notes) {
+    DayWork work = DayWork.of(order, notes);
+    if (work.activities().isEmpty()) {
+      notes.remark(
+          "no-timeline", "/due", "there is no timeline: none of these formulas names its stages");
+      return null;
+    }
     try {
-      return read(Found.of(kitchen.calculate("timeline", asked(input, wanted)).result()));
+      return read(Found.of(kitchen.calculate("timeline", asked(input, work)).result()), work);
     } catch (Refusal refusal) {
       refuseWrongTimes(refusal);
       String why = refusal.faults().get(0).message();
-      List<Object> timed = new ArrayList<>();
-      List<String> timedNames = new ArrayList<>();
-      for (int i = 0; i < wanted.size(); i++) {
-        String at = "/formulas/" + i + "/";
-        if (refusal.faults().stream().noneMatch(fault -> fault.pointer().startsWith(at))) {
-          timed.add(wanted.get(i));
-          timedNames.add(names.get(i));
-        }
-      }
-      if (timed.isEmpty() || timed.size() == wanted.size()) {
-        notes.remark("no-timeline", "/due", "there is no timeline: " + why);
-        return null;
-      }
-      List<String> left = new ArrayList<>(names);
-      left.removeAll(timedNames);
-      notes.remark(
-          "not-timed", "/due", "the timeline is without " + String.join(", ", left) + ": " + why);
-      return planned(input, timed, timedNames, kitchen, notes);
+      notes.remark("no-timeline", "/due", "there is no timeline: " + why);
+      return null;
     }
   }
 
-  /** Parts are made with what takes them up, as the timeline expands it. */
-  private static List<BatchPlan.Load> loads(Making making) {
-    return making.isOrdered() && making.plan() != null ? making.plan().loads() : List.of();
-  }
-
-  private static Map<String, Object> wanted(Making making, BatchPlan.Load load) {
-    @Nullable Formula document = making.reference().object();
-    Map<String, Object> wanted =
-        document == null
-            ? Written.map("formula", making.reference().toString())
-            : Written.of(document);
-    wanted.put("to", Written.of(making.sized(load.size())));
-    wanted.put("count", load.number());
-    return wanted;
-  }
-
-  private static Map<String, Object> asked(Production.Input input, List<Object> wanted) {
-    Map<String, Object> asked = Written.map("formulas", wanted);
+  private static Map<String, Object> asked(Production.Input input, DayWork work) {
+    Map<String, Object> asked = Written.map("activities", work.activities());
     asked.put("finishAt", String.valueOf(input.due()));
     if (input.asOf() != null) {
       asked.put("asOf", input.asOf().toString());
@@ -132,23 +90,26 @@ public record Timetable(
     ours.refuseIfAny();
   }
 
-  private static Timetable read(Found found) {
+  private static Timetable read(Found found, DayWork work) {
+    List<Step> steps = new ArrayList<>();
+    for (Found step : found.list("steps")) {
+      String id = step.textOr("id", "");
+      DayWork.@Nullable Named named = work.named(id);
+      steps.add(
+          new Step(
+              id,
+              named == null ? null : named.formula(),
+              named == null ? null : named.stage(),
+              step.textOr("title", ""),
+              step.text("station"),
+              step.text("start"),
+              step.text("finish")));
+    }
     return new Timetable(
         found.text("start"),
         found.text("finish"),
         found.numberOr("minutes", 0),
         found.texts("criticalPath"),
-        found.list("steps").stream()
-            .map(
-                step ->
-                    new Step(
-                        step.textOr("id", ""),
-                        step.text("formula"),
-                        step.text("stage"),
-                        step.textOr("title", ""),
-                        step.text("station"),
-                        step.text("start"),
-                        step.text("finish")))
-            .toList());
+        steps);
   }
 }

@@ -446,6 +446,86 @@ class ProductionTest extends CalculationContract<Production.Input, Production.Re
   }
 
   @Test
+  void a_part_of_several_formulas_has_its_stages_once_and_before_them() {
+    Map<String, Object> first =
+        map(
+            "formula",
+            Shop.formula(
+                "tart",
+                ">custard 200 g",
+                "stages",
+                List.of(map("id", "fill", "duration", "5 min"))),
+            "pieces",
+            1.0,
+            "pieceMass",
+            "200 g");
+    Map<String, Object> second =
+        map(
+            "formula",
+            Shop.formula(
+                "bun", ">custard 90 g", "stages", List.of(map("id", "pipe", "duration", "8 min"))),
+            "pieces",
+            10.0,
+            "pieceMass",
+            "90 g");
+    Production.Result result =
+        asked(List.of(first, second), "due", "2026-05-02T07:30", "cooks", 2).result();
+    assertThat(result.timeline().steps())
+        .extracting(Timetable.Step::formula, Timetable.Step::stage, Timetable.Step::finish)
+        .containsExactlyInAnyOrder(
+            tuple("custard", "cook", "2026-05-02T07:22"),
+            tuple("tart", "fill", "2026-05-02T07:30"),
+            tuple("bun", "pipe", "2026-05-02T07:30"));
+    Production.Result fromStock =
+        asked(
+                List.of(first),
+                "due",
+                "2026-05-02T07:30",
+                "stock",
+                List.of(map("formula", "custard", "quantity", "1 kg")))
+            .result();
+    assertThat(fromStock.timeline().steps())
+        .extracting(Timetable.Step::stage)
+        .containsExactly("fill");
+  }
+
+  @Test
+  void without_times_in_its_stages_there_is_no_timeline_and_that_is_told() {
+    Answer<Production.Result> answer =
+        asked(List.of(order("snow", "portions", 3.0, 1)), "due", "2026-05-02T07:30");
+    assertThat(answer.result().timeline()).isNull();
+    assertThat(answer.remarks()).extracting(Remark::code).contains("no-timeline");
+    Map<String, Object> dish =
+        Shop.formula(
+            "dish",
+            "egg 1 each",
+            "yield",
+            map("portions", 1.0),
+            "stages",
+            List.of(
+                map("id", "whip"),
+                map("id", "shape", "duration", "1 min", "per", "piece"),
+                map(
+                    "id",
+                    "bake",
+                    "duration",
+                    "15 min",
+                    "per",
+                    "load",
+                    "load",
+                    "20 g",
+                    "after",
+                    List.of("shape"))));
+    answer = asked(List.of(map("formula", dish, "portions", 1.0)), "due", "2026-05-02T07:30");
+    assertThat(answer.remarks())
+        .extracting(Remark::code)
+        .contains("duration-missing", "repeats-not-known");
+    assertThat(answer.result().timeline().start())
+        .as("three loads of 20 g")
+        .isEqualTo("2026-05-02T06:44");
+  }
+
+  @Test
   void a_whole_document_is_made_like_a_stored_one() {
     Map<String, Object> own = Shop.formula("tart", ">custard 200 g", "yield", map("portions", 4.0));
     Production.Result result =

@@ -1,0 +1,165 @@
+package tamis.plugin.orders;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import tamis.engine.formula.Batch.Part;
+import tamis.engine.formula.Per;
+import tamis.engine.formula.Stage;
+import tamis.engine.note.Notes;
+import tamis.engine.price.Purchases;
+import tamis.engine.quantity.Dimension;
+
+/**
+ * The stages of all batches of the day as work that waits for each other. A part is made once: what
+ * takes it up waits for all its batches. What comes from stock is not made.
+ */
+final class DayWork {
+  private static final double HARDLY_ANY = 1e-9;
+
+  private final Map<String, Map<String, Object>> activities = new LinkedHashMap<>();
+  private final Map<String, Named> names = new LinkedHashMap<>();
+  private final Map<Making, List<String>> ends = new LinkedHashMap<>();
+  private final Notes notes;
+
+  /** Whose stage an activity is. */
+  record Named(String formula, String stage) {}
+
+  private DayWork(Notes notes) {
+    this.notes = notes;
+  }
+
+  /**
+   * @param order parts before what takes them up
+   */
+  static DayWork of(List<Making> order, Notes notes) {
+    DayWork work = new DayWork(notes);
+    order.forEach(work::add);
+    return work;
+  }
+
+  List<Map<String, Object>> activities() {
+    return List.copyOf(activities.values());
+  }
+
+  @Nullable Named named(String id) {
+    return names.get(id);
+  }
+
+  private void add(Making making) {
+    @Nullable BatchPlan plan = making.plan();
+    List<String> last = new ArrayList<>();
+    if (plan != null && making.formula().stages().isEmpty()) {
+      // Nothing is said of its work: what takes it up waits for its parts.
+      making.parts().keySet().forEach(part -> last.addAll(ends.getOrDefault(part, List.of())));
+    } else if (plan != null) {
+      int batches = plan.batches();
+      int number = 0;
+      for (BatchPlan.Load load : plan.loads()) {
+        for (int i = 0; i < load.number(); i++) {
+          number++;
+          String prefix = making.name() + (batches > 1 ? "-" + number : "");
+          last.addAll(batch(making, load.size(), prefix));
+        }
+      }
+    }
+    ends.put(making, last);
+  }
+
+  /** Adds the stages of one batch and answers those that no other of it waits for. */
+  private List<String> batch(Making making, double times, String prefix) {
+    List<Stage> stages = making.formula().stages();
+    List<String> last = new ArrayList<>();
+    for (Stage stage : stages) {
+      String id = prefix + "/" + stage.id();
+      Map<String, Object> one = Written.map("id", id, "minutes", minutes(making, stage, times));
+      List<String> after = new ArrayList<>();
+      stage.after().forEach(earlier -> after.add(prefix + "/" + earlier));
+      after.addAll(parts(making, stage));
+      put(one, "title", stage.title());
+      put(one, "station", stage.station());
+      put(one, "hands", stage.hands());
+      put(one, "within", stage.within() == null ? null : stage.within().toString());
+      one.put("after", after);
+      one.put("meets", stage.meets().stream().map(other -> prefix + "/" + other).toList());
+      activities.put(id, one);
+      names.put(id, new Named(making.name(), stage.id()));
+      if (stages.stream().noneMatch(other -> other.after().contains(stage.id()))) {
+        last.add(id);
+      }
+    }
+    return last;
+  }
+
+  private static void put(Map<String, Object> one, String name, @Nullable Object value) {
+    if (value != null) {
+      one.put(name, value);
+    }
+  }
+
+  /**
+   * What must be done of the parts that go in at a stage; those that name none go into the first.
+   */
+  private List<String> parts(Making making, Stage stage) {
+    List<String> before = new ArrayList<>();
+    Part root = making.one().root();
+    boolean first = stage.equals(making.formula().stages().get(0));
+    for (Part part : root.parts()) {
+      @Nullable String at = root.lineOf(part).stage();
+      if (at == null ? first : at.equals(stage.id())) {
+        making.parts().keySet().stream()
+            .filter(one -> one.formula().equals(part.formula()))
+            .forEach(one -> before.addAll(ends.getOrDefault(one, List.of())));
+      }
+    }
+    return before.stream().distinct().toList();
+  }
+
+  private double minutes(Making making, Stage stage, double times) {
+    if (stage.duration() == null) {
+      notes.remark(
+          "duration-missing",
+          "/due",
+          "stage `"
+              + stage.id()
+              + "` of `"
+              + making.name()
+              + "` does not say how long it takes; the timeline has no time for it");
+      return 0;
+    }
+    return stage.duration().minutes() * repeats(making, stage, times);
+  }
+
+  private double repeats(Making making, Stage stage, double times) {
+    Per per = stage.per() == null ? Per.BATCH : stage.per();
+    @Nullable Double pieces = making.pieces(times);
+    if (per == Per.PIECE && pieces != null) {
+      return pieces;
+    }
+    if (per == Per.LOAD && stage.load() != null && stage.load().isMeasured()) {
+      double one = Purchases.amount(stage.load());
+      boolean mass = stage.load().dimension() == Dimension.MASS;
+      @Nullable Double all =
+          mass ? (Double) (making.one().root().madeUp().typical() * times) : pieces;
+      if (all != null && one > 0) {
+        return Math.max(1, Math.ceil(all / one - HARDLY_ANY));
+      }
+    }
+    if (per != Per.BATCH) {
+      notes.estimate(
+          "repeats-not-known",
+          "/due",
+          "stage `"
+              + stage.id()
+              + "` of `"
+              + making.name()
+              + "` is done for each "
+              + per.name().toLowerCase(Locale.ROOT)
+              + ", but how many there are is not known; it is counted once");
+    }
+    return 1;
+  }
+}
