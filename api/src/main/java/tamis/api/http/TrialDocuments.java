@@ -2,6 +2,7 @@ package tamis.api.http;
 
 import io.javalin.http.Context;
 import java.io.IOException;
+import java.util.HashSet;
 import org.eclipse.jetty.http.HttpHeader;
 import org.jspecify.annotations.Nullable;
 import tamis.api.http.DocumentPage.DocumentItem;
@@ -15,6 +16,7 @@ import tamis.api.store.Store;
 import tamis.api.store.Trials;
 import tamis.engine.fault.Fault;
 import tamis.engine.fault.FaultCode;
+import tamis.engine.fault.Faults;
 import tamis.engine.fault.Refusal;
 import tamis.engine.record.Limits;
 import tamis.engine.record.RecordReader;
@@ -85,6 +87,7 @@ final class TrialDocuments {
     }
     Conditions.seen(ifMatch, before.version());
     var document = document(call, id, before.trial());
+    keepsAll(before.trial(), document);
     store.replaceTrial(document, before.number(), before.added(), AUTHOR);
     return whole(200, there(id));
   }
@@ -167,6 +170,30 @@ final class TrialDocuments {
     return read.record() instanceof Trial trial
         ? Document.of(Pinned.of(trial, before, store))
         : read;
+  }
+
+  /** What was observed is observed: a trial that replaces another has all that came to that one. */
+  private static void keepsAll(Trial before, Document document) {
+    if (!(document.record() instanceof Trial trial)) {
+      return;
+    }
+    var kept = new HashSet<>(trial.observations());
+    var faults = new Faults();
+    for (Observation one : before.observations()) {
+      if (!kept.contains(one)) {
+        faults.add(
+            new Fault(
+                FaultCode.INCONSISTENT,
+                "/observations",
+                one.id(),
+                null,
+                "observation `"
+                    + one.id()
+                    + "` is there already and is neither changed nor taken away; add another that"
+                    + " says what is right"));
+      }
+    }
+    faults.refuseIfAny();
   }
 
   private Trials.Whole there(String id) {

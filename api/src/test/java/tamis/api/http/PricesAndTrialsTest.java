@@ -230,6 +230,22 @@ class PricesAndTrialsTest {
         .contains("\"symptom\":\"grainy\"", "\"photo\":\"shelf 3, no. 12\"");
   }
 
+  @Test
+  void what_was_observed_is_not_taken_away_with_the_trial() throws Exception {
+    makeTheCream();
+    post("/v1/trials", TRIAL);
+    post("/v1/trials/t1/observations", READING);
+    var read = get("/v1/trials/t1");
+    var without = put("/v1/trials/t1", JSON, TRIAL, tag(read));
+    assertThat(without.statusCode()).isEqualTo(422);
+    assertThat(without.body()).contains("`o2`", "\"/observations\"");
+    var changed = put("/v1/trials/t1", JSON, read.body().replace("104", "105"), tag(read));
+    assertThat(changed.statusCode()).isEqualTo(422);
+    assertThat(changed.body()).contains("`o1`");
+    String noted = read.body().replace("\"observations\"", "\"notes\":\"dull\",\"observations\"");
+    assertThat(put("/v1/trials/t1", JSON, noted, tag(read)).statusCode()).isEqualTo(200);
+  }
+
   private void makeTheCream() throws Exception {
     String cream =
         "{\"id\":\"cream\",\"lines\":[{\"ingredient\":\"egg\",\"quantity\":\"1 each\"}]}";

@@ -41,7 +41,10 @@ public record MixBound(
       faults.add(FaultCode.MISSING, "", "a bound needs low, high or target");
     }
     if (low != null && high != null && low > high) {
-      faults.add(FaultCode.INCONSISTENT, "/low", "low is above high: " + low + ", " + high);
+      faults.add(
+          FaultCode.INCONSISTENT,
+          "/low",
+          "low is above high: " + Words.number(low) + ", " + Words.number(high));
     }
     boolean outside =
         target != null && ((low != null && target < low) || (high != null && target > high));

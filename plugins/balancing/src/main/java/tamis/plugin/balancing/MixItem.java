@@ -71,7 +71,11 @@ public record MixItem(
       faults.add(
           FaultCode.INCONSISTENT,
           "/lowPercent",
-          "low is above high: " + lowPercent + " %, " + highPercent + " %");
+          "low is above high: "
+              + Words.number(lowPercent)
+              + " %, "
+              + Words.number(highPercent)
+              + " %");
     }
     faults.refuseIfAny();
   }
