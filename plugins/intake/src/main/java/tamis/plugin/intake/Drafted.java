@@ -8,6 +8,7 @@ import tamis.engine.fault.Refusal;
 import tamis.engine.formula.Line;
 import tamis.engine.ingredient.Ingredient;
 import tamis.engine.ingredient.IngredientRef;
+import tamis.engine.ingredient.PieceMass;
 import tamis.engine.ingredient.Weighing;
 import tamis.engine.note.Notes;
 import tamis.engine.quantity.Measures;
@@ -174,6 +175,10 @@ record Drafted(
           return text(other);
         }
       }
+      @Nullable String piece = piece(measure);
+      if (piece != null) {
+        return Figures.of(measure.low(), measure.high()) + " " + piece;
+      }
       if (measure.container() && Units.standard().name(String.valueOf(measure.unit())) == null) {
         for (Measure other : read.also()) {
           if (!other.container() && other.unit() != null) {
@@ -184,6 +189,21 @@ record Drafted(
         return null;
       }
       return text(measure);
+    }
+
+    /** "A yeast cake" is a cake of yeast; a package of yeast or gelatine is its packet. */
+    private @Nullable String piece(Measure measure) {
+      List<String> known = ingredient.pieces().stream().map(PieceMass::piece).toList();
+      if ("package".equals(measure.unit()) && known.contains("envelope")) {
+        return "envelope";
+      }
+      if (measure.unit() != null || known.contains(PieceMass.EACH)) {
+        return null;
+      }
+      String words = Phrase.folded(read.asWritten());
+      String last = words.substring(words.lastIndexOf(' ') + 1);
+      @Nullable String unit = Units.standard().name(last);
+      return unit != null && known.contains(unit) ? unit : null;
     }
 
     private boolean isMass(Measure measure) {

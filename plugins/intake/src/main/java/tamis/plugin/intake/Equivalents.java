@@ -51,7 +51,8 @@ record Equivalents(Tongue tongue, Phrase phrase, MeasureReader measures) {
         continue;
       }
       @Nullable Measure measure = measures.at(at);
-      if (measure == null || measure.unit() == null || measure.next() > to) {
+      boolean share = measure != null && "%".equals(measure.unit());
+      if (measure == null || measure.unit() == null || share || measure.next() > to) {
         return false;
       }
       found.add(measure);

@@ -48,6 +48,8 @@ final class Figures {
   /** Takes away the noise of adding spoons and cups; thirds keep their digits. */
   private static double rounded(double value) {
     double near = Math.rint(value * 1e6) / 1e6;
-    return Math.abs(near - value) < 1e-12 ? near : value;
+    double part = Math.rint(value * 48) / 48; // spoons of cups, thirds of spoons
+    double noise = 1e-12 * Math.max(1, value);
+    return Math.abs(near - value) < noise ? near : Math.abs(part - value) < noise ? part : value;
   }
 }

@@ -49,6 +49,14 @@ final class Gathered {
     also.add(other);
   }
 
+  void forgetAlso() {
+    also.clear();
+  }
+
+  String asWritten() {
+    return asWritten;
+  }
+
   void name(String written, @Nullable Found is) {
     asWritten = written;
     found = is;

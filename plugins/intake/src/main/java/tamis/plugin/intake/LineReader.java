@@ -132,7 +132,18 @@ final class LineReader {
       return;
     }
     gathered.measure(measure);
-    named(phrase, behindOf(phrase, at), gathered);
+    named(phrase, behindOf(phrase, behindNote(phrase, at, gathered)), gathered);
+  }
+
+  /** "2 cups (or more) flour": a note in brackets before the name. */
+  private int behindNote(Phrase phrase, int at, Gathered gathered) {
+    int behind = phrase.is(at, "(") || phrase.is(at, "[") ? phrase.behindParenthesis(at) : -1;
+    boolean name = behind > 0 && phrase.isWord(behind);
+    if (name) {
+      gathered.preparation(phrase.text(at + 1, behind - 1));
+      gathered.loosen(0.1);
+    }
+    return name ? behind : at;
   }
 
   /** "1 gousse de vanille": what is counted is part of the name. */
@@ -145,6 +156,16 @@ final class LineReader {
     Tail tail = new Tail(tongue, phrase);
     int end = tail.nameEnd(from);
     NameReader names = new NameReader(tongue, finder, phrase);
+    int behindBracket = phrase.is(end, "(") ? phrase.behindParenthesis(end) : -1;
+    if (behindBracket > 0 && names.areStates(from, end)) { // "packed (220 g) brown sugar"
+      Equivalents said = new Equivalents(tongue, phrase, measures(phrase));
+      if (!said.isOnlyMeasures(end + 1, behindBracket - 1, gathered)) {
+        gathered.preparation(phrase.text(end + 1, behindBracket - 1));
+      }
+      names.states(from, end, gathered);
+      named(phrase, behindBracket, gathered);
+      return;
+    }
     if (phrase.is(end, ",") && names.areStates(from, end)) { // "toasted, chopped pecans"
       end = tail.nameEnd(end + 1);
     }
@@ -178,16 +199,22 @@ final class LineReader {
       while (nameEnd > from && !phrase.isWord(nameEnd - 1) && !phrase.is(nameEnd - 1, ")")) {
         nameEnd--;
       }
-      if (!ends || nameEnd <= from || new Tail(tongue, phrase).nameEnd(from) < nameEnd) {
+      int name = Math.min(nameEnd, new Tail(tongue, phrase).nameEnd(from));
+      if (!ends || name <= from || !isWork(phrase, name, nameEnd)) {
         return false;
       }
       gathered.measure(measure);
-      int behind = new NameReader(tongue, finder, phrase).read(from, nameEnd, gathered);
+      int behind = new NameReader(tongue, finder, phrase).read(from, name, gathered);
       gathered.preparation(phrase.text(behind, nameEnd));
       new Tail(tongue, phrase).read(at, gathered, measures(phrase), finder);
       return true;
     }
     return false;
+  }
+
+  /** Whether nothing but states stands between name and amount: "butter, softened, 1 cup". */
+  private boolean isWork(Phrase phrase, int from, int to) {
+    return from == to || new NameReader(tongue, finder, phrase).areStates(from + 1, to);
   }
 
   private static boolean isLastPoint(Phrase phrase, int at) {

@@ -86,21 +86,45 @@ record MeasureReader(Tongue tongue, Phrase phrase, Measures measures) {
     if (behind < 0) {
       return null;
     }
-    if (open && size.next() < behind - 1) {
-      Tongue.@Nullable Match each = tongue.unit(phrase, size.next());
-      boolean said = each != null && each.value().equals("each") && each.next() == behind - 1;
-      if (!said && !alsoInAnotherUnit(size.next(), behind - 1)) {
-        return null;
-      }
+    boolean each = saysEach(size.next(), open ? behind - 1 : size.next(), behind);
+    if (open && size.next() < behind - 1 && !each && !alsoInAnotherUnit(size.next(), behind - 1)) {
+      return null;
     }
     if (count.unit() != null) {
-      return count.counted(count.unit(), size, behind);
+      return ofEach(count, size, behind, each);
     }
     Tongue.@Nullable Match thing = tongue.container(phrase, afterHyphen(behind));
     if (thing != null) {
       return count.counted(thing.value(), size, thing.next());
     }
     return times ? count.counted("each", size, behind) : null;
+  }
+
+  /** "8 oz each", within the bracket or behind it. */
+  private boolean saysEach(int from, int to, int behind) {
+    Tongue.@Nullable Match inside = from < to ? tongue.unit(phrase, from) : null;
+    boolean said = inside != null && inside.value().equals("each") && inside.next() == to;
+    return said || (phrase.isWord(behind) && phrase.folded(behind, behind + 1).equals("each"));
+  }
+
+  /**
+   * "1 can (14 oz)" is what one holds; of "2 cans (28 oz)" nobody knows whether it is of each. "2
+   * sticks (8 oz)" says the whole once more: what one weighs is known.
+   */
+  private @Nullable Measure ofEach(Measure count, Measure size, int behind, boolean each) {
+    String thing = String.valueOf(count.unit());
+    if (!each && !PACKAGES.contains(thing)) {
+      return null;
+    }
+    if (each || count.high() <= 1) {
+      return count.counted(thing, size, behind);
+    }
+    String doubt =
+        "whether " + phrase.text(size.amount().next() - 1, size.next()) + " is of each or of all";
+    Amount unsure =
+        new Amount(
+            count.low(), count.high(), count.amount().next(), count.amount().worded(), doubt);
+    return count.of(unsure, behind).counted(thing, size, behind);
   }
 
   private boolean alsoInAnotherUnit(int from, int to) {
@@ -121,7 +145,11 @@ record MeasureReader(Tongue tongue, Phrase phrase, Measures measures) {
     if (amount == null) {
       return null;
     }
-    at = manners(afterHyphen(amount.next()), manner);
+    int more = tongue.behind("more", phrase, amount.next());
+    if (more > amount.next()) {
+      manner.add("or more"); // "2 or more cups"
+    }
+    at = manners(afterHyphen(more), manner);
     boolean half = amount.worded() && at > amount.next() && phrase.isWord(at);
     if (half && tongue.knows("part", phrase.folded(at, at + 1))) { // "a scant half cup"
       amount = Objects.requireNonNull(new AmountReader(tongue, phrase).single(at));

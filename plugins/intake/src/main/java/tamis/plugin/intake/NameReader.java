@@ -2,6 +2,7 @@ package tamis.plugin.intake;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Finds which of the words of a line name the ingredient, and what the others say of it. */
@@ -92,6 +93,17 @@ final class NameReader {
       }
     }
     return to > from;
+  }
+
+  /** Gathers states that stand apart from the name. */
+  void states(int from, int to, Gathered gathered) {
+    for (int at = from; at < to; at++) {
+      Tongue.@Nullable Match state = tongue.match("state", phrase, at);
+      if (state != null) {
+        gathered.state(new ReadLine.State(phrase.text(from, to), state.value(), false));
+        return;
+      }
+    }
   }
 
   private boolean isState(int at) {
@@ -209,36 +221,56 @@ final class NameReader {
 
   /** "Butter or margarine", "salt and pepper": which, or how much of each, is not said. */
   boolean alternatives(int from, int to, Gathered gathered) {
-    List<String> candidates = new ArrayList<>();
     List<Integer> starts = new ArrayList<>(List.of(from));
+    List<Integer> ends = new ArrayList<>();
     boolean either = false;
-    int end = from;
-    for (int i = from; i <= to; i++) {
-      Tongue.@Nullable Match or = i == to ? null : tongue.match("or", phrase, i);
-      boolean and = i < to && tongue.match("and", phrase, i) != null;
-      boolean slash = phrase.is(i, "/");
-      boolean comma = phrase.is(i, ",");
-      if (i == to || or != null || and || slash || comma) {
-        @Nullable Stripped one = front(starts.get(starts.size() - 1), i);
-        if (one != null && one.found().ingredient() != null) {
-          candidates.add(one.found().ingredient().id());
-        } else if (one != null) {
-          candidates.addAll(one.found().candidates());
-        }
+    boolean several = false;
+    for (int i = from; i < to; i++) {
+      boolean or = tongue.match("or", phrase, i) != null || phrase.is(i, "/");
+      boolean and = tongue.match("and", phrase, i) != null;
+      if (or || and || phrase.is(i, ",")) {
+        ends.add(i);
         starts.add(i + 1);
-        either |= or != null || slash;
-        end += or != null || slash || and ? 1 : 0;
+        either |= or;
+        several |= or || and;
       }
     }
-    if (end == from || candidates.isEmpty()) {
+    ends.add(to);
+    List<String> candidates = several ? candidates(starts, ends) : List.of();
+    if (candidates.isEmpty()) {
       return false;
     }
     String written = phrase.text(from, to);
+    boolean same =
+        either && candidates.size() == starts.size() && Set.copyOf(candidates).size() == 1;
+    @Nullable Found one = same ? finder.find(candidates.get(0)) : null;
     String why =
         either
             ? "`" + written + "` leaves open which is meant"
             : "`" + written + "` names more than one ingredient; write each on a line of its own";
-    gathered.name(written, Found.unsure(candidates.stream().distinct().toList(), why));
+    gathered.name(
+        written, one == null ? Found.unsure(candidates.stream().distinct().toList(), why) : one);
     return true;
+  }
+
+  /** Ids of all parts; "light or dark brown sugar" shares its last words. */
+  private List<String> candidates(List<Integer> starts, List<Integer> ends) {
+    List<String> ids = new ArrayList<>();
+    int last = starts.size() - 1;
+    for (int i = 0; i <= last; i++) {
+      @Nullable Stripped one = front(starts.get(i), ends.get(i));
+      @Nullable Found found = one == null ? null : one.found();
+      for (int tail = starts.get(last) + 1; found == null && tail < ends.get(last); tail++) {
+        String whole =
+            phrase.text(starts.get(i), ends.get(i)) + " " + phrase.text(tail, ends.get(last));
+        found = finder.find(whole);
+      }
+      if (found != null && found.ingredient() != null) {
+        ids.add(found.ingredient().id());
+      } else if (found != null) {
+        ids.addAll(found.candidates());
+      }
+    }
+    return ids;
   }
 }

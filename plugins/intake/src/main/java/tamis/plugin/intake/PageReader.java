@@ -12,6 +12,7 @@ final class PageReader {
   private static final int LONGEST_HEADING = 60;
   private static final int WORDS_OF_A_LINE = 30;
   private static final int WORDS_OF_A_BARE_LINE = 8;
+  private static final int WORDS_OF_A_LATE_LINE = 12;
 
   private final LineReader lines;
   private final Tongue tongue;
@@ -46,7 +47,7 @@ final class PageReader {
       if (instead != null) {
         corrected(line, instead);
       } else {
-        entry(line, i == 0 && source.size() > 1);
+        entry(line, i == 0 && source.size() > 1, source.size() == 1);
       }
     }
     return new Page(title, portions, pieces, entries);
@@ -89,7 +90,7 @@ final class PageReader {
     }
   }
 
-  private void entry(SourceLine line, boolean first) {
+  private void entry(SourceLine line, boolean first, boolean alone) {
     String text = line.text();
     if (text.length() > LONGEST_LINE) {
       add(line, section == Section.NOTES ? Page.Kind.NOTE : Page.Kind.STEP);
@@ -103,17 +104,19 @@ final class PageReader {
       return;
     }
     ReadLine read = lines.read(text);
-    boolean plain = isPlain(read, text);
+    boolean onlyLine = alone && words(text) <= WORDS_OF_A_LINE && !isDirection(text);
+    boolean plain = isPlain(read, text) || onlyLine;
     if (first && !plain) {
       title(line);
     } else if (section == Section.STEPS || section == Section.NOTES) {
-      boolean again = plain && read.isIngredientKnown() && read.measure() != null;
+      boolean again =
+          plain && read.measure() != null && (hasUnit(read) || read.isIngredientKnown());
       if (partHeading(line, read)) {
         return;
       }
       if (tongue.match("keeping", Phrase.of(text, tongue), 0) != null) {
         add(line, Page.Kind.NOTE);
-      } else if (again && section == Section.STEPS && words(text) <= WORDS_OF_A_BARE_LINE) {
+      } else if (again && section == Section.STEPS && words(text) <= WORDS_OF_A_LATE_LINE) {
         ingredient(line, read);
       } else {
         add(line, section == Section.STEPS ? Page.Kind.STEP : Page.Kind.NOTE);
@@ -143,8 +146,13 @@ final class PageReader {
       return read.isIngredientNamed()
           || (!isDirection(text) && (hasUnit(read) || words <= WORDS_OF_A_BARE_LINE));
     }
-    boolean named = read.isIngredientNamed();
-    return named && (read.measure() != null || read.asNeeded() || startsVaguely(text));
+    boolean vague = startsVaguely(text) && (read.isIngredientNamed() || holdsNumber(text));
+    boolean named = read.isIngredientNamed() && (read.measure() != null || read.asNeeded());
+    return named || vague;
+  }
+
+  private boolean holdsNumber(String text) {
+    return Phrase.of(text, tongue).tokens().stream().anyMatch(Token::isNumber);
   }
 
   private static boolean hasUnit(ReadLine read) {
@@ -154,7 +162,8 @@ final class PageReader {
   private boolean startsVaguely(String text) {
     Phrase phrase = Phrase.of(text, tongue);
     for (int i = 0; i < Math.min(3, phrase.size()); i++) {
-      if (tongue.match("vague", phrase, i) != null) {
+      boolean part = tongue.match("partof", phrase, i) != null;
+      if (part || tongue.match("vague", phrase, i) != null) {
         return true;
       }
     }
@@ -190,7 +199,8 @@ final class PageReader {
     while (phrase.has(at) && !phrase.isWord(at)) {
       at++;
     }
-    return at == 0 && tongue.match("verb", phrase, 0) != null;
+    boolean listed = phrase.is(1, ",") || phrase.is(1, ":") || phrase.size() == 1;
+    return at == 0 && !listed && tongue.match("verb", phrase, 0) != null;
   }
 
   private void other(SourceLine line, ReadLine read) {

@@ -12,7 +12,9 @@ record Tail(Tongue tongue, Phrase phrase) {
       boolean dash = phrase.isDash(i) && !phrase.touches(i);
       boolean bracket = phrase.is(i, "(") || phrase.is(i, "[");
       boolean plus =
-          phrase.is(i, "+") || (tongue.match("plus", phrase, i) != null && phrase.isNumber(i + 1));
+          phrase.is(i, "…")
+              || phrase.is(i, "+")
+              || (tongue.match("plus", phrase, i) != null && phrase.isNumber(i + 1));
       if (comma || dash || bracket || plus) {
         return i;
       }
@@ -86,14 +88,30 @@ record Tail(Tongue tongue, Phrase phrase) {
       }
       gathered.preparation(phrase.text(start, at));
       if (!equivalents.isOnlyMeasures(at + 1, behind - 1, gathered)) {
-        bracketed(at, behind, gathered);
+        bracketed(at, behind, gathered, finder);
       }
       at = behind;
       start = behind;
     }
     more(start, gathered, measures);
     second(from, gathered, measures, finder);
+    partUsed(from, gathered);
     needed(from, gathered);
+  }
+
+  /** "1 lemon, juiced": how much of it is used is known only where the part is named. */
+  private void partUsed(int from, Gathered gathered) {
+    @Nullable Measure measure = gathered.measure();
+    boolean whole = measure != null && measure.unit() == null;
+    for (int i = from; whole && i < phrase.size(); i++) {
+      if (tongue.match("partused", phrase, i) != null) {
+        gathered.doubt(
+            "`"
+                + phrase.text(from, phrase.size())
+                + "` uses a part of it; write the part, such as `juice of 1 lemon`");
+        return;
+      }
+    }
   }
 
   /** "Soda in 2 tablespoons boiling water", "6 eggs + 2 yolks": a second ingredient is told. */
@@ -120,7 +138,14 @@ record Tail(Tongue tongue, Phrase phrase) {
             || (to > from + 1 && finder.find(phrase.text(from + 1, to)) != null));
   }
 
-  private void bracketed(int open, int behind, Gathered gathered) {
+  private void bracketed(int open, int behind, Gathered gathered, NameFinder finder) {
+    @Nullable Found found = gathered.found();
+    if (phrase.is(behind - 2, "%") && found != null) { // "dark chocolate (70 %)"
+      String share = phrase.text(open + 1, behind - 1);
+      @Nullable Found closer = finder.find(share + " " + gathered.asWritten());
+      gathered.name(gathered.asWritten(), closer == null ? found : closer);
+      gathered.loosen(closer == null ? 0.2 : 0);
+    }
     gathered.preparation(phrase.text(open + 1, behind - 1));
     if (tongue.match("or", phrase, open + 1) != null) {
       gathered.loosen(0.1);
@@ -146,6 +171,7 @@ record Tail(Tongue tongue, Phrase phrase) {
     @Nullable Measure sum = first == null || purpose ? null : measures.together(first, extra);
     if (sum != null) {
       gathered.measure(sum);
+      gathered.forgetAlso(); // what was said once more was said of the first part
     }
     gathered.loosen(sum == null ? 0.2 : 0.05);
   }

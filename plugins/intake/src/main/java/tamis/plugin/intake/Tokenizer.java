@@ -7,6 +7,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Cuts a line into numbers, words and signs, from left to right, each character once. */
 final class Tokenizer {
+  /** Stress and footnotes: they say nothing of the ingredient. */
+  private static final String MARKS = "*_†‡¹²³";
+
   private static final int MOST_DIGITS = 9;
   private static final int GROUP = 3;
   private static final Map<Character, Double> FRACTIONS =
@@ -54,7 +57,7 @@ final class Tokenizer {
 
   private void next() {
     char c = line.charAt(at);
-    if (isSpace(c)) {
+    if (isSpace(c) || MARKS.indexOf(c) >= 0) {
       at++;
     } else if (isDigit(c) || FRACTIONS.containsKey(c) || (c == '.' && isDigit(peek(1)))) {
       number();
