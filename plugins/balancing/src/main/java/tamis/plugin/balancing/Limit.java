@@ -24,6 +24,13 @@ record Limit(
     double step,
     int single) {
 
+  /** Below this a bound counts as touched: far finer than any scale or analysis. */
+  static final double TOUCHED = 1e-6;
+
+  boolean isTouched(double[] shares) {
+    return Math.abs(slack(shares)) <= TOUCHED * Math.max(1, Math.abs(limit));
+  }
+
   Limit at(double other) {
     return new Limit(words, pointer, side, other, amounts, relative, unit, step, single);
   }
