@@ -15,7 +15,11 @@ import tamis.engine.trial.Trial;
 
 /** Works out one comparison. */
 final class Comparison {
+  /** Of one series, and of all of them together, so many readings are listed and drawn. */
   private static final int MOST_POINTS = 200;
+
+  private static final int MOST_IN_ALL = 6_000;
+  private static final int FEWEST_POINTS = 4;
 
   private final Kitchen kitchen;
   private final Notes notes = new Notes();
@@ -167,19 +171,18 @@ final class Comparison {
 
   /** A probe may have sent thousands; every so manieth is drawn, and the last. */
   private List<Readings.Timed> thinned(List<Readings.Timed> series) {
-    if (series.size() <= MOST_POINTS) {
+    int many = readings.all().values().stream().mapToInt(Map::size).sum();
+    int most = Math.max(FEWEST_POINTS, Math.min(MOST_POINTS, MOST_IN_ALL / Math.max(1, many)));
+    if (series.size() <= most) {
       return series;
     }
     notes.remark(
         "readings-thinned",
         "/trials",
-        "of series longer than "
-            + MOST_POINTS
-            + " readings only that many are listed and drawn;"
-            + " all of them are compared");
+        "of long series of readings only some are listed and drawn; all of them are compared");
     List<Readings.Timed> kept = new ArrayList<>();
-    for (int i = 0; i < MOST_POINTS; i++) {
-      kept.add(series.get((int) ((long) i * (series.size() - 1) / (MOST_POINTS - 1))));
+    for (int i = 0; i < most; i++) {
+      kept.add(series.get((int) ((long) i * (series.size() - 1) / (most - 1))));
     }
     return kept;
   }
