@@ -24,8 +24,6 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.chrome.ChromeDriverService;
-import org.openqa.selenium.chrome.ChromeOptions;
 import picocli.CommandLine;
 
 /**
@@ -69,48 +67,8 @@ class OrderFormTest {
             .findFirst()
             .orElseThrow()
             .replace("Tamis is serving at ", "");
-    narrow = chromium(360);
-    wide = chromium(1280);
-  }
-
-  private static ChromeDriver chromium(int width) {
-    ChromeOptions options = new ChromeOptions();
-    options.setBinary(found("chromium"));
-    options.addArguments(
-        "--headless=new",
-        "--no-sandbox",
-        "--disable-dev-shm-usage",
-        "--disable-gpu",
-        "--lang=en-GB");
-    options.setExperimentalOption(
-        "mobileEmulation",
-        Map.of(
-            "deviceMetrics",
-            Map.of(
-                "width",
-                width,
-                "height",
-                width < 500 ? 1200 : 900,
-                "pixelRatio",
-                1.0,
-                "touch",
-                false,
-                "mobile",
-                width < 500)));
-    ChromeDriverService driver =
-        new ChromeDriverService.Builder()
-            .usingDriverExecutable(Path.of(found("chromedriver")).toFile())
-            .usingAnyFreePort()
-            .build();
-    return new ChromeDriver(driver, options);
-  }
-
-  private static String found(String program) {
-    return List.of("/usr/bin/", "/usr/lib/chromium/", "/snap/bin/").stream()
-        .map(folder -> folder + program)
-        .filter(path -> Files.isExecutable(Path.of(path)))
-        .findFirst()
-        .orElseThrow(() -> new IllegalStateException(program + " is not installed"));
+    narrow = Chromium.ofWidth(360);
+    wide = Chromium.ofWidth(1280);
   }
 
   @AfterAll

@@ -14,6 +14,7 @@ import tamis.engine.quantity.Quantity;
  * @param price of the whole pack
  * @param edible the part of it that is used, more than 0 and at most 1; exact, since a yield that
  *     is rounded before the division shows in the cost
+ * @param yieldSaid whether anybody said so
  * @param supplier who sells it
  * @param origin who says so
  * @param pointer where it stands in the request; empty if it does not come from there
@@ -23,6 +24,7 @@ public record Pack(
     Quantity pack,
     Money price,
     BigDecimal edible,
+    boolean yieldSaid,
     @Nullable String supplier,
     Origin origin,
     String pointer) {
@@ -52,6 +54,7 @@ public record Pack(
         price.pack(),
         price.price(),
         share(price.yieldPercent()),
+        price.yieldPercent() != null,
         price.supplier(),
         origin,
         pointer);
@@ -63,6 +66,7 @@ public record Pack(
         purchase.pack(),
         purchase.price(),
         share(purchase.yieldPercent()),
+        purchase.yieldPercent() != null,
         purchase.supplier(),
         Origin.INGREDIENT,
         "");

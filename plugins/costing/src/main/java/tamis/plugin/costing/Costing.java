@@ -81,6 +81,7 @@ final class Costing {
     }
     CostLines lines = CostLines.of(sheet, stages, work, input, rates);
     cite(lines.lines());
+    ProduceYields.remark(sheet.priced().rows(), notes);
     BigDecimal total = lines.total();
     Selling selling = Selling.of(input, portions, pieces, finished);
     @Nullable Money price = selling.price(input, lines.food(), total, rates);

@@ -101,6 +101,7 @@ public record GivenPrice(
     } else if (yieldPercent != null) {
       share = BigDecimal.valueOf(yieldPercent).movePointLeft(2);
     }
-    return new Pack(ingredient, pack, price, share, supplier, Pack.Origin.REQUEST, pointer);
+    boolean said = yieldPercent != null || edible != null;
+    return new Pack(ingredient, pack, price, share, said, supplier, Pack.Origin.REQUEST, pointer);
   }
 }

@@ -16,6 +16,10 @@ import tamis.engine.spi.Kitchen;
 
 /** A shelf of formulas for the tests, written as a caller writes them. */
 final class Bench {
+  private static final String PRICES =
+      "butter-unsalted 10 kg 84.00 EUR; sugar-granulated 25 kg 27.50 EUR; egg 180 each 43.20 EUR;"
+          + " all-purpose-flour 25 kg 18.50 EUR; cake-box 50 each 21.00 EUR";
+
   private final List<Formula> formulas = new ArrayList<>();
   private final List<Ingredient> ingredients = new ArrayList<>();
   private PriceList prices = PriceList.empty();
@@ -71,6 +75,42 @@ final class Bench {
       prices.add(price);
     }
     return prices;
+  }
+
+  /** With a cream and a cake on the shelf, and the shop's prices. */
+  static Kitchen shop() {
+    return new Bench()
+        .with(
+            formula(
+                "cream",
+                "butter-unsalted 500 g @beat; sugar-granulated 300 g @syrup",
+                "stages",
+                List.of(
+                    stage("syrup", 12, "hands", true),
+                    stage("rest", 60, "hands", false),
+                    stage("beat", 10, "hands", true, "after", List.of("syrup", "rest")))))
+        .with(
+            formula(
+                "cake",
+                "egg 6 each @foam; all-purpose-flour 200 g @fold; >cream 400 g @coat",
+                "yield",
+                map("portions", 12.0, "pieces", 1.0),
+                "packaging",
+                List.of(map("item", "cake-box", "quantity", "1 each")),
+                "stages",
+                List.of(
+                    stage("foam", 8, "hands", true),
+                    stage("fold", 4, "hands", true, "after", List.of("foam")),
+                    stage("bake", 30, "hands", false, "after", List.of("fold")),
+                    stage("coat", 9, "hands", true, "after", List.of("bake")))))
+        .withPrices(PRICES)
+        .open();
+  }
+
+  static Map<String, Object> stage(String id, double minutes, Object... more) {
+    Map<String, Object> stage = map("id", id, "duration", minutes + " min");
+    stage.putAll(map(more));
+    return stage;
   }
 
   Bench with(Map<String, ?> formula) {

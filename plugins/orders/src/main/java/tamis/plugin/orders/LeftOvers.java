@@ -51,7 +51,10 @@ final class LeftOvers {
         hours >= HOURS_PER_DAY
             ? Bounds.plain(Math.rint(hours / HOURS_PER_DAY * 10) / 10) + " days"
             : Bounds.plain(Math.rint(hours * 10) / 10) + " hours";
-    return time + " at " + Bounds.plain(Math.rint(life.at().celsius() * 10) / 10) + " °C";
+    return time.replaceFirst("^1 (day|hour)s$", "1 $1")
+        + " at "
+        + Bounds.plain(Math.rint(life.at().celsius() * 10) / 10)
+        + " °C";
   }
 
   /** Whether a stage of it ends in something that is spread on cakes. */

@@ -1,10 +1,10 @@
 package tamis.plugin.orders;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 import static tamis.plugin.orders.Shop.map;
+import static tamis.plugin.orders.Shop.order;
 import static tamis.plugin.orders.Shop.prices;
 
 import java.util.ArrayList;
@@ -13,9 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import tamis.engine.fault.Fault;
-import tamis.engine.fault.FaultCode;
-import tamis.engine.fault.Refusal;
 import tamis.engine.note.Remark;
 import tamis.engine.quantity.Money;
 import tamis.engine.spi.Answer;
@@ -25,11 +22,6 @@ import tamis.engine.spi.Kitchen;
 import tamis.engine.spi.Plugin;
 
 class ProductionTest extends CalculationContract<Production.Input, Production.Result> {
-  private static final String PRICES =
-      "egg 30 each 7.20 EUR; milk-whole 10 l 10.90 EUR; sugar-granulated 25 kg 27.50 EUR;"
-          + " butter-unsalted 10 kg 84.00 EUR; all-purpose-flour 25 kg 18.50 EUR;"
-          + " walnut 2.5 kg 28.00 EUR; cake-box 50 each 33.50 EUR";
-
   @Override
   protected Calculation<Production.Input, Production.Result> calculation() {
     return new Production();
@@ -48,73 +40,13 @@ class ProductionTest extends CalculationContract<Production.Input, Production.Re
 
   @Override
   protected Kitchen kitchen() {
-    Map<String, Object> beaten = map("kind", "cream", "low", "21 °C", "high", "24 °C");
-    return new Shop()
-        .with(
-            "custard",
-            "egg-yolk 6 each; milk-whole 500 g; sugar-granulated 120 g",
-            "yield",
-            map("portions", 8.0, "density", "1.05 g/ml"),
-            "stages",
-            List.of(map("id", "cook", "station", "stove", "duration", "10 min", "target", beaten)),
-            "shelfLife",
-            List.of(map("at", "4 °C", "for", "2 d")))
-        .with(
-            "snow",
-            "egg-white 4 each; sugar-granulated 200 g",
-            "yield",
-            map("portions", 10.0, "pieces", 20.0))
-        .with(
-            "sponge",
-            "egg 4 each; sugar-granulated 120 g; all-purpose-flour 120 g",
-            "yield",
-            map(
-                "portions",
-                8.0,
-                "pieces",
-                1.0,
-                "pans",
-                List.of(map("pan", "round-8x2-in", "count", 1))),
-            "stages",
-            List.of(
-                map("id", "whip", "station", "mixer", "duration", "10 min"),
-                map(
-                    "id",
-                    "bake",
-                    "station",
-                    "oven",
-                    "duration",
-                    "30 min",
-                    "hands",
-                    false,
-                    "after",
-                    List.of("whip"))))
-        .with(
-            "gateau",
-            ">sponge 250 g; >custard 300 g; walnut 40 g",
-            "yield",
-            map("portions", 8.0, "pieces", 1.0),
-            "packaging",
-            List.of(map("item", "cake-box", "quantity", "1 each")))
-        .with("trifle", ">custard 400 g; >sponge 100 g", "yield", map("portions", 4.0))
-        .withPrices(PRICES)
-        .open();
+    return Shop.ofCakes();
   }
 
   private Answer<Production.Result> asked(List<?> orders, Object... more) {
     Map<String, Object> input = map("orders", orders);
     input.putAll(map(more));
     return answer(read(input));
-  }
-
-  private static Map<String, Object> order(String formula, String way, Object size, int count) {
-    return map("formula", formula, way, size, "count", count);
-  }
-
-  private List<Fault> faults(List<?> orders, Object... more) {
-    Refusal refusal = catchThrowableOfType(Refusal.class, () -> asked(orders, more));
-    assertThat(refusal).isNotNull();
-    return refusal.faults();
   }
 
   private static double grams(Production.Result result, String ingredient) {
@@ -551,146 +483,5 @@ class ProductionTest extends CalculationContract<Production.Input, Production.Re
     Production.Result result = asked(orders).result();
     assertThat(result.orders()).hasSize(14);
     assertThat(result.orders().stream().mapToLong(Sheet.Ordered::count).sum()).isEqualTo(10_000);
-  }
-
-  // refusals --------------------------------------------------------------------------------
-
-  @Test
-  void all_that_is_wrong_is_told_at_once() {
-    List<Object> orders =
-        List.of(
-            order("snow", "portions", 12.0, 0),
-            order("snow", "portions", -1.0, 1),
-            order("snoe", "portions", 1.0, 1),
-            map("formula", "snow", "portions", 1.0, "pieces", 2.0),
-            map("formula", "snow", "portions", 1.0, "pieceMass", "3 g"),
-            order("snow", "pans", List.of(map("pan", "round-99x9-in")), 1));
-    assertThat(
-            faults(
-                orders,
-                "due",
-                "2026-05-01T04:00",
-                "asOf",
-                "2026-05-01T05:00",
-                "rates",
-                map("XXQ", 1.0),
-                "prices",
-                prices("egg 1 each -1 EUR")))
-        .extracting(Fault::pointer)
-        .contains(
-            "/orders/0/count",
-            "/orders/1/portions",
-            "/orders/2/formula",
-            "/orders/3",
-            "/orders/4/pieceMass",
-            "/orders/5/pans/0/pan");
-  }
-
-  @Test
-  void due_before_now_wrong_rates_and_an_order_told_twice_are_refused() {
-    List<Object> orders =
-        List.of(
-            map("formula", "snow", "portions", 1.0, "id", "a"),
-            map("formula", "snow", "portions", 2.0, "id", "a"));
-    assertThat(
-            faults(
-                orders,
-                "due",
-                "2026-05-01T04:00",
-                "asOf",
-                "2026-05-01T05:00",
-                "rates",
-                map("XXQ", 1.0)))
-        .extracting(Fault::code, Fault::pointer)
-        .containsExactlyInAnyOrder(
-            tuple(FaultCode.INCONSISTENT, "/due"),
-            tuple(FaultCode.NOT_ALLOWED, "/rates/XXQ"),
-            tuple(FaultCode.DUPLICATE, "/orders/1/id"));
-  }
-
-  @Test
-  void sizes_that_a_formula_does_not_have_are_refused_where_they_stand() {
-    assertThat(
-            faults(
-                List.of(
-                    order("custard", "pieces", 3.0, 1),
-                    order("snow", "pans", List.of(map("pan", "round-8x2-in")), 1)),
-                "stock",
-                List.of(
-                    map("formula", "trifle", "quantity", "2 each"),
-                    map("ingredient", "egg", "quantity", "1 each"),
-                    map("ingredient", "egg", "quantity", "2 each"))))
-        .extracting(Fault::pointer)
-        .contains("/orders/0/pieces", "/stock/0/quantity", "/stock/2")
-        .anyMatch(pointer -> pointer.startsWith("/orders/1"));
-  }
-
-  @Test
-  void two_currencies_without_a_rate_are_refused() {
-    assertThat(
-            faults(
-                List.of(order("snow", "portions", 1.0, 1)),
-                "prices",
-                prices("sugar-granulated 1 kg 1.00 USD")))
-        .extracting(Fault::code, Fault::pointer)
-        .containsExactly(tuple(FaultCode.INCONSISTENT, "/rates"));
-  }
-
-  @Test
-  void capacities_that_cannot_be_meant_are_refused() {
-    List<Object> capacities =
-        List.of(
-            map("station", "mixer"),
-            map("station", "mixer", "most", "1 kg", "least", "2 kg"),
-            map("pan", "round-8x2-in"),
-            map("station", "mixer", "most", "1 kg", "count", 3),
-            map("pan", "round-8x2-in", "count", 2, "pieces", 3.0));
-    assertThat(faults(List.of(order("snow", "portions", 1.0, 1)), "capacities", capacities))
-        .extracting(Fault::pointer)
-        .containsExactly(
-            "/capacities/0/most",
-            "/capacities/1/least",
-            "/capacities/2/count",
-            "/capacities/3/count",
-            "/capacities/4/pan");
-  }
-
-  @Test
-  void shifts_and_zones_that_cannot_be_meant_are_refused() {
-    assertThat(
-            faults(
-                List.of(order("sponge", "portions", 8.0, 1)),
-                "due",
-                "2026-05-02T07:30",
-                "zone",
-                "Mars/Base",
-                "shifts",
-                List.of(map("from", "x", "to", "12:00"))))
-        .extracting(Fault::pointer)
-        .containsExactlyInAnyOrder("/zone", "/shifts/0/from");
-  }
-
-  @Test
-  void more_batches_than_anybody_makes_are_refused() {
-    assertThat(
-            faults(
-                List.of(order("sponge", "portions", 1_000_000.0, 100_000)),
-                "capacities",
-                List.of(map("station", "mixer", "most", "1 kg"))))
-        .extracting(Fault::code, Fault::pointer)
-        .containsExactly(tuple(FaultCode.TOO_MANY, "/capacities"));
-  }
-
-  @Test
-  void a_mixer_too_small_for_one_egg_is_refused() {
-    assertThat(
-            faults(
-                List.of(order("sponge", "portions", 8.0, 1)),
-                "wholeEggs",
-                true,
-                "capacities",
-                List.of(map("station", "mixer", "most", "50 g"))))
-        .extracting(Fault::code, Fault::pointer)
-        .containsExactly(tuple(FaultCode.IMPOSSIBLE, "/capacities"));
   }
 }

@@ -17,6 +17,11 @@ import tamis.engine.spi.Plugin;
 
 /** A shop with formulas, prices and every plugin that the sheet calls by name. */
 final class Shop {
+  private static final String PRICES =
+      "egg 30 each 7.20 EUR; milk-whole 10 l 10.90 EUR; sugar-granulated 25 kg 27.50 EUR;"
+          + " butter-unsalted 10 kg 84.00 EUR; all-purpose-flour 25 kg 18.50 EUR;"
+          + " walnut 2.5 kg 28.00 EUR; cake-box 50 each 33.50 EUR";
+
   private final List<Formula> formulas = new ArrayList<>();
   private PriceList prices = PriceList.empty();
 
@@ -62,6 +67,65 @@ final class Shop {
       prices.add(price);
     }
     return prices;
+  }
+
+  /** A shop that sells cakes with parts in common. */
+  static Kitchen ofCakes() {
+    Map<String, Object> beaten = map("kind", "cream", "low", "21 °C", "high", "24 °C");
+    return new Shop()
+        .with(
+            "custard",
+            "egg-yolk 6 each; milk-whole 500 g; sugar-granulated 120 g",
+            "yield",
+            map("portions", 8.0, "density", "1.05 g/ml"),
+            "stages",
+            List.of(map("id", "cook", "station", "stove", "duration", "10 min", "target", beaten)),
+            "shelfLife",
+            List.of(map("at", "4 °C", "for", "2 d")))
+        .with(
+            "snow",
+            "egg-white 4 each; sugar-granulated 200 g",
+            "yield",
+            map("portions", 10.0, "pieces", 20.0))
+        .with(
+            "sponge",
+            "egg 4 each; sugar-granulated 120 g; all-purpose-flour 120 g",
+            "yield",
+            map(
+                "portions",
+                8.0,
+                "pieces",
+                1.0,
+                "pans",
+                List.of(map("pan", "round-8x2-in", "count", 1))),
+            "stages",
+            List.of(
+                map("id", "whip", "station", "mixer", "duration", "10 min"),
+                map(
+                    "id",
+                    "bake",
+                    "station",
+                    "oven",
+                    "duration",
+                    "30 min",
+                    "hands",
+                    false,
+                    "after",
+                    List.of("whip"))))
+        .with(
+            "gateau",
+            ">sponge 250 g; >custard 300 g; walnut 40 g",
+            "yield",
+            map("portions", 8.0, "pieces", 1.0),
+            "packaging",
+            List.of(map("item", "cake-box", "quantity", "1 each")))
+        .with("trifle", ">custard 400 g; >sponge 100 g", "yield", map("portions", 4.0))
+        .withPrices(PRICES)
+        .open();
+  }
+
+  static Map<String, Object> order(String formula, String way, Object size, int count) {
+    return map("formula", formula, way, size, "count", count);
   }
 
   Shop with(String id, String lines, Object... more) {
