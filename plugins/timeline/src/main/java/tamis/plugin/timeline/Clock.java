@@ -9,6 +9,9 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tamis.engine.fault.Fault;
+import tamis.engine.fault.FaultCode;
+import tamis.engine.fault.Faults;
 
 /**
  * Turns microseconds from a moment into local times and back. Without a zone every day has 24
@@ -17,6 +20,9 @@ import org.jspecify.annotations.Nullable;
 final class Clock {
   private static final long MICROS_PER_SECOND = 1_000_000;
   private static final int MOST_DAYS = 1_100;
+  private static final int FIRST_YEAR = 1900;
+  private static final int LAST_YEAR = 2999;
+  static final String YEARS = "the years " + FIRST_YEAR + " to " + LAST_YEAR;
 
   private final ZonedDateTime origin;
 
@@ -25,14 +31,34 @@ final class Clock {
     this.origin = origin.atZone(id);
   }
 
-  /** Whether the zone's clocks skip this time when they are put forward. */
-  static boolean isSkipped(LocalDateTime time, @Nullable Zone zone) {
-    return zone != null && zone.id().getRules().getValidOffsets(time).isEmpty();
+  /** Whether the clocks show this time, in years that a plan is made for. */
+  static void check(
+      String pointer, @Nullable LocalDateTime time, @Nullable Zone zone, Faults faults) {
+    if (time == null) {
+      return;
+    }
+    String name = "`" + pointer.substring(1) + "` " + time;
+    if (!isInReach(time)) {
+      faults.add(
+          new Fault(
+              FaultCode.OUT_OF_BOUNDS,
+              pointer,
+              time.toString(),
+              YEARS,
+              name + " must be in " + YEARS));
+    } else if (zone != null && zone.id().getRules().getValidOffsets(time).isEmpty()) {
+      faults.add(
+          new Fault(
+              FaultCode.NOT_ALLOWED,
+              pointer,
+              time.toString(),
+              "a time that the clocks show",
+              name + " does not exist in " + zone + ": the clocks are put forward past it"));
+    }
   }
 
-  /** Whether the zone's clocks show this time twice. */
-  static boolean isTwice(LocalDateTime time, @Nullable Zone zone) {
-    return zone != null && zone.id().getRules().getValidOffsets(time).size() > 1;
+  static boolean isInReach(LocalDateTime time) {
+    return time.getYear() >= FIRST_YEAR && time.getYear() <= LAST_YEAR;
   }
 
   long micros(LocalDateTime time) {

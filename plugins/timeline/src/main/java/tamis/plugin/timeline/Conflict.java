@@ -1,7 +1,8 @@
 package tamis.plugin.timeline;
 
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.LongFunction;
 import tamis.engine.fault.FaultCode;
 import tamis.engine.fault.Faults;
@@ -12,10 +13,16 @@ final class Conflict {
   private static final long SECOND = 1_000_000;
   private static final int MOST_TOLD = 20;
 
+  /** One for whether it can hold, the rest for the least that can. */
+  private static final int TRIES_FOR_ONE = 25;
+
+  private static final int STAGES_TRIED = 200_000;
+
   private final Work work;
   private final Network network;
   private final long tolerance;
   private final boolean backward;
+  private int tries;
 
   /**
    * @param network with none of the meetings and longest waits
@@ -26,19 +33,29 @@ final class Conflict {
     this.network = network;
     this.tolerance = tolerance;
     this.backward = backward;
+    this.tries = Math.max(2 * TRIES_FOR_ONE, STAGES_TRIED / network.size());
   }
 
   Refusal refusal() {
+    Faults faults = known();
+    if (faults.isEmpty()) {
+      faults.add(FaultCode.IMPOSSIBLE, "", together());
+    }
+    return refusal(faults);
+  }
+
+  /** What cannot hold even alone; empty if nothing was found. */
+  Faults known() {
     Faults faults = new Faults();
     if (!isPossible(List.of())) {
       faults.add(
           FaultCode.IMPOSSIBLE,
           "/shifts",
           "the stages that need hands do not all fit into the shifts; give more shifts or cooks");
-      return refusal(faults);
+      return faults;
     }
     for (Work.Meeting meeting : work.meetings()) {
-      if (faults.size() < MOST_TOLD && !isPossible(work.links(meeting, tolerance))) {
+      if (isWorthwhile(faults) && !isPossible(work.links(meeting, tolerance))) {
         long least = least(tolerance, apart -> work.links(meeting, apart));
         faults.add(
             FaultCode.IMPOSSIBLE,
@@ -56,7 +73,7 @@ final class Conflict {
       }
     }
     for (Work.Wait wait : work.waits()) {
-      if (faults.size() < MOST_TOLD && !isPossible(List.of(work.link(wait)))) {
+      if (isWorthwhile(faults) && !isPossible(List.of(work.link(wait)))) {
         long least =
             least(
                 wait.most(),
@@ -74,10 +91,12 @@ final class Conflict {
                 + Words.span(least));
       }
     }
-    if (faults.isEmpty()) {
-      faults.add(FaultCode.IMPOSSIBLE, "", together());
-    }
-    return refusal(faults);
+    return faults;
+  }
+
+  /** Many stages are tried less often, so that a caller is told soon. */
+  private boolean isWorthwhile(Faults faults) {
+    return faults.size() < MOST_TOLD && tries > TRIES_FOR_ONE;
   }
 
   private static Refusal refusal(Faults faults) {
@@ -96,14 +115,19 @@ final class Conflict {
 
   /** Each can hold alone, but not all of them. */
   private String together() {
-    List<String> pairs = new ArrayList<>();
+    Set<String> pairs = new LinkedHashSet<>();
     for (Work.Meeting meeting : work.meetings()) {
+      String turned =
+          "`" + task(meeting.other()).id() + "` with `" + task(meeting.one()).id() + "`";
+      if (pairs.contains(turned)) {
+        continue;
+      }
       pairs.add("`" + task(meeting.one()).id() + "` with `" + task(meeting.other()).id() + "`");
     }
     for (Work.Wait wait : work.waits()) {
       pairs.add("`" + task(wait.second()).id() + "` soon after `" + task(wait.first()).id() + "`");
     }
-    List<String> told = pairs.subList(0, Math.min(MOST_TOLD, pairs.size()));
+    List<String> told = pairs.stream().limit(MOST_TOLD).toList();
     return "these cannot all hold at once: "
         + String.join(", ", told)
         + "; allow more tolerance, longer waits or more cooks";
@@ -132,6 +156,7 @@ final class Conflict {
   private boolean isPossible(List<Link> links) {
     Network asked = network.with(links);
     Planner planner = Planner.quick();
+    tries--;
     try {
       return (backward ? planner.latest(asked, 0) : planner.earliest(asked)) != null;
     } catch (Refusal tooHard) {

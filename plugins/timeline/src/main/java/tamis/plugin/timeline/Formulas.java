@@ -57,9 +57,10 @@ final class Formulas {
     int first = -1;
     for (int copy = 0; copy < (count == null ? 1 : count) && faults.size() == before; copy++) {
       int start = work.tasks().size();
-      new PartStages(work, faults, notes, at, to).add(batch.root(), label(batch, count));
+      new PartStages(work, faults, notes, stagesAt(one, at), to)
+          .add(batch.root(), label(batch, count));
       if (work.tasks().size() == start && faults.size() == before) {
-        refuseNoStages(batch, at);
+        refuseNoStages(batch, stagesAt(one, at));
       } else if (first >= 0 && work.tasks().size() > start) {
         work.notBefore(first, start); // batches alike: any order is as good as this
       }
@@ -93,6 +94,14 @@ final class Formulas {
       return named ? at + pointer : at + pointer.substring("/formula".length());
     }
     return at + pointer;
+  }
+
+  /** Where the caller wrote what has stages: by name, or in the document. */
+  private static String stagesAt(Wanted one, String at) {
+    if (one.object() == null) {
+      return at;
+    }
+    return one.object().formula() != null ? at + "/formula" : at + "/stages";
   }
 
   /** A name of this batch that no other has. */

@@ -22,6 +22,7 @@ final class ListPlan {
   private final long[] offsets;
   private final List<List<Integer>> poolsOf = new ArrayList<>();
   private final boolean possible;
+  private boolean refuted;
 
   ListPlan(Network network) {
     this.network = network;
@@ -67,16 +68,24 @@ final class ListPlan {
             lengths, new long[size], late, new boolean[size], WorkingTime.always(), links, pools);
     long @Nullable [] early = new Passes(inner).earliest();
     if (early == null) {
+      refuted = true;
       return false;
     }
-    long @Nullable [] best = new Search(inner, early, Planner.horizon(inner), BLOCK_STEPS).run();
+    Search search = new Search(inner, early, Planner.horizon(inner), BLOCK_STEPS);
+    long @Nullable [] best = search.run();
     if (best == null) {
+      refuted = search.isComplete();
       return false;
     }
     for (int k = 0; k < size; k++) {
       offsets[members.get(k)] = best[k];
     }
     return true;
+  }
+
+  /** Whether it was proved that some block cannot be, even with all stations to itself. */
+  boolean isRefuted() {
+    return refuted;
   }
 
   /** The plan by priorities, the smallest first; null if a block fits nowhere. */

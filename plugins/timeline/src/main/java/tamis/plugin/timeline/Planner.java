@@ -49,7 +49,11 @@ final class Planner {
     if (network.pools().isEmpty() || isClashFree(network, free)) {
       return new Outcome(free, bound, true);
     }
-    long @Nullable [] listed = listed(network, free);
+    ListPlan plan = new ListPlan(network);
+    if (plan.isRefuted()) {
+      return null;
+    }
+    long @Nullable [] listed = listed(network, plan, free);
     if (listed != null && network.finish(listed) == bound) {
       return new Outcome(listed, bound, true);
     }
@@ -156,8 +160,7 @@ final class Planner {
     return bound;
   }
 
-  private static long @Nullable [] listed(Network network, long[] free) {
-    ListPlan plan = new ListPlan(network);
+  private static long @Nullable [] listed(Network network, ListPlan plan, long[] free) {
     long @Nullable [] late = new Passes(network).latest(network.finish(free));
     long[] latest = late == null ? free : late;
     long @Nullable [] best = plan.by(latest);

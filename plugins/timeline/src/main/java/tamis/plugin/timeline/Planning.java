@@ -37,10 +37,7 @@ final class Planning {
     Network base = base();
     refuseTooLong(base);
     Network network = base.with(bonds());
-    @Nullable Outcome outcome = plan(network);
-    if (outcome == null) {
-      throw new Conflict(work, base, tolerance, input.isBackward()).refusal();
-    }
+    Outcome outcome = plan(network, new Conflict(work, base, tolerance, input.isBackward()));
     Steps steps = Steps.of(network, work.tasks(), outcome.starts(), input.isBackward());
     if (!late) {
       refusePast(network, steps);
@@ -53,10 +50,19 @@ final class Planning {
     return late ? replanned(network, steps, delays, report) : report.result(steps, null);
   }
 
-  private @Nullable Outcome plan(Network network) {
-    return input.isBackward()
-        ? Planner.thorough().latest(network, 0)
-        : Planner.thorough().earliest(network);
+  private Outcome plan(Network network, Conflict conflict) {
+    Planner planner = Planner.thorough();
+    try {
+      @Nullable Outcome outcome =
+          input.isBackward() ? planner.latest(network, 0) : planner.earliest(network);
+      if (outcome != null) {
+        return outcome;
+      }
+    } catch (Refusal tooHard) {
+      conflict.known().refuseIfAny();
+      throw tooHard;
+    }
+    throw conflict.refusal();
   }
 
   private Timeline.Result replanned(Network network, Steps steps, long[] delays, Report report) {

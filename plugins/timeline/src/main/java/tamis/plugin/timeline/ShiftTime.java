@@ -17,6 +17,18 @@ import tamis.engine.fault.Refusal;
 public record ShiftTime(LocalDateTime dateTime, boolean isDaily) {
   private static final LocalDate ANY_DAY = LocalDate.EPOCH;
 
+  public ShiftTime {
+    if (!isDaily && !Clock.isInReach(dateTime)) {
+      throw new Refusal(
+          new Fault(
+              FaultCode.OUT_OF_BOUNDS,
+              "",
+              dateTime.toString(),
+              Clock.YEARS,
+              dateTime + " must be in " + Clock.YEARS));
+    }
+  }
+
   /** Reads {@code 04:00} or {@code 2026-05-01T04:00}. */
   public static ShiftTime parse(String text) {
     String given = text.strip();

@@ -79,9 +79,9 @@ public final class Timeline implements Calculation<Timeline.Input, Timeline.Resu
     public Input {
       Faults faults = new Faults();
       checkTimes(formulas, finishAt, startAt, shifts, asOf, faults);
-      skipped("finishAt", finishAt, zone, faults);
-      skipped("startAt", startAt, zone, faults);
-      skipped("asOf", asOf, zone, faults);
+      Clock.check("/finishAt", finishAt, zone, faults);
+      Clock.check("/startAt", startAt, zone, faults);
+      Clock.check("/asOf", asOf, zone, faults);
       checkStations(stations, faults);
       new Activities(activities).check(faults);
       faults.refuseIfAny();
@@ -102,25 +102,6 @@ public final class Timeline implements Calculation<Timeline.Input, Timeline.Resu
       } else if (none && (!formulas.isEmpty() || !shifts.isEmpty() || asOf != null)) {
         String message = "needs " + allowed + ", was given none";
         faults.add(new Fault(FaultCode.EXACTLY_ONE, "", "none", allowed, message));
-      }
-    }
-
-    private static void skipped(
-        String name, @Nullable LocalDateTime time, @Nullable Zone zone, Faults faults) {
-      if (time != null && Clock.isSkipped(time, zone)) {
-        faults.add(
-            new Fault(
-                FaultCode.NOT_ALLOWED,
-                "/" + name,
-                time.toString(),
-                "a time that the clocks show",
-                "`"
-                    + name
-                    + "` "
-                    + time
-                    + " does not exist in "
-                    + zone
-                    + ": the clocks are put forward past it"));
       }
     }
 

@@ -8,6 +8,7 @@ import static tamis.plugin.timeline.Timelines.map;
 import static tamis.plugin.timeline.Timelines.stage;
 import static tamis.plugin.timeline.Timelines.with;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -115,7 +116,7 @@ class TimelineFaultsTest {
     only(
         input,
         "impossible",
-        "/formulas/0",
+        "/formulas/0/stages",
         "`cream/foam` and `cream/syrup` cannot finish within 2 min of each other; the least is"
             + " 8 min apart (both need a cook's hands all the time)");
     assertThat(faults(with(input, "cooks", 2))).isEmpty();
@@ -159,7 +160,7 @@ class TimelineFaultsTest {
     only(
         with(CREAM, "shifts", List.of(map("from", "08:00", "to", "08:11"))),
         "impossible",
-        "/formulas/0",
+        "/formulas/0/stages",
         "`cream/syrup` needs hands for 12 min, longer than any shift (11 min)");
     only(
         with(CREAM, "shifts", List.of(map("from", "2026-05-02T08:00", "to", "2026-05-02T12:00"))),
@@ -183,7 +184,7 @@ class TimelineFaultsTest {
     only(
         map("formulas", List.of(open), "finishAt", "2026-05-01T09:00"),
         "incomplete",
-        "/formulas/0",
+        "/formulas/0/stages",
         "stage `mix` of `f` has no `duration`; not known is not zero, so it must be given");
   }
 
@@ -246,6 +247,48 @@ class TimelineFaultsTest {
             faults(with(CREAM, "shifts", List.of(map("from", "04:00", "to", "2026-05-01T09:00")))))
         .extracting(Fault::pointer)
         .containsExactly("/shifts/0/to");
+  }
+
+  @Test
+  void years_out_of_reach_are_refused() {
+    only(
+        with(CREAM, "finishAt", "-999999999-01-01T00:00"),
+        "out-of-bounds",
+        "/finishAt",
+        "`finishAt` -999999999-01-01T00:00 must be in the years 1900 to 2999");
+    assertThat(
+            faults(
+                with(
+                    CREAM,
+                    "asOf",
+                    "+12026-05-01T00:00",
+                    "shifts",
+                    List.of(map("from", "1026-05-01T00:00", "to", "3026-05-01T00:00")))))
+        .extracting(Fault::pointer)
+        .containsExactlyInAnyOrder("/shifts/0/from", "/shifts/0/to");
+  }
+
+  @Test
+  void ten_thousand_that_cannot_meet_are_told_soon() {
+    List<Map<String, Object>> many = new ArrayList<>();
+    for (int i = 0; i < 10_000; i++) {
+      many.add(
+          map(
+              "id",
+              "a" + i,
+              "minutes",
+              5,
+              "station",
+              "oven",
+              "meets",
+              i % 2 == 0 ? List.of() : List.of("a" + (i - 1))));
+    }
+    assertThat(faults(map("activities", many)))
+        .isNotEmpty()
+        .first()
+        .extracting(Fault::message)
+        .isEqualTo(
+            "`a1` and `a0` cannot finish within 2 min of each other; the least is 5 min apart");
   }
 
   @Test
