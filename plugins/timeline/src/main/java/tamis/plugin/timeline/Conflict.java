@@ -13,16 +13,15 @@ final class Conflict {
   private static final long SECOND = 1_000_000;
   private static final int MOST_TOLD = 20;
 
-  /** One for whether it can hold, the rest for the least that can. */
-  private static final int TRIES_FOR_ONE = 25;
+  /** Of more stages, two that cannot meet are looked at without the others. */
+  private static final int MOST_WHOLE = 200;
 
-  private static final int STAGES_TRIED = 200_000;
+  private static final int MOST_LOOKED_AT = 2_000;
 
   private final Work work;
   private final Network network;
   private final long tolerance;
   private final boolean backward;
-  private int tries;
 
   /**
    * @param network with none of the meetings and longest waits
@@ -33,7 +32,6 @@ final class Conflict {
     this.network = network;
     this.tolerance = tolerance;
     this.backward = backward;
-    this.tries = Math.max(2 * TRIES_FOR_ONE, STAGES_TRIED / network.size());
   }
 
   Refusal refusal() {
@@ -47,57 +45,58 @@ final class Conflict {
   /** What cannot hold even alone; empty if nothing was found. */
   Faults known() {
     Faults faults = new Faults();
-    if (!isPossible(List.of())) {
+    if (!isPossible(network)) {
       faults.add(
           FaultCode.IMPOSSIBLE,
           "/shifts",
           "the stages that need hands do not all fit into the shifts; give more shifts or cooks");
       return faults;
     }
-    for (Work.Meeting meeting : work.meetings()) {
-      if (isWorthwhile(faults) && !isPossible(work.links(meeting, tolerance))) {
-        long least = least(tolerance, apart -> work.links(meeting, apart));
-        faults.add(
-            FaultCode.IMPOSSIBLE,
-            task(meeting.one()).pointer(),
-            "`"
-                + task(meeting.one()).id()
-                + "` and `"
-                + task(meeting.other()).id()
-                + "` cannot finish within "
-                + Words.span(tolerance)
-                + " of each other; the least is "
-                + Words.span(least)
-                + " apart"
-                + reason(meeting));
-      }
-    }
-    for (Work.Wait wait : work.waits()) {
-      if (isWorthwhile(faults) && !isPossible(List.of(work.link(wait)))) {
-        long least =
-            least(
-                wait.most(),
-                most -> List.of(work.link(new Work.Wait(wait.first(), wait.second(), most))));
-        faults.add(
-            FaultCode.IMPOSSIBLE,
-            task(wait.first()).pointer(),
-            "`"
-                + task(wait.second()).id()
-                + "` cannot start within "
-                + Words.span(wait.most())
-                + " of the end of `"
-                + task(wait.first()).id()
-                + "`; the least is "
-                + Words.span(least));
-      }
-    }
+    work.meetings().stream().limit(MOST_LOOKED_AT).forEach(meeting -> look(meeting, faults));
+    work.waits().stream().limit(MOST_LOOKED_AT).forEach(wait -> look(wait, faults));
     return faults;
   }
 
-  /** Many stages are tried less often, so that a caller is told soon. */
-  private boolean isWorthwhile(Faults faults) {
-    return faults.size() < MOST_TOLD && tries > TRIES_FOR_ONE;
+  private void look(Work.Meeting meeting, Faults faults) {
+    Task one = task(meeting.one());
+    Task other = task(meeting.other());
+    Pair pair = new Pair(meeting.one(), meeting.other(), apart -> work.links(meeting, apart));
+    if (faults.size() < MOST_TOLD && !isPossible(pair, tolerance)) {
+      boolean hands = one.hands() && other.hands();
+      String message =
+          String.format(
+              "`%s` and `%s` cannot finish within %s of each other; the least is %s apart%s",
+              one.id(),
+              other.id(),
+              Words.span(tolerance),
+              Words.span(least(pair, tolerance)),
+              hands ? " (both need a cook's hands all the time)" : "");
+      faults.add(FaultCode.IMPOSSIBLE, one.pointer(), message);
+    }
   }
+
+  private void look(Work.Wait wait, Faults faults) {
+    Task first = task(wait.first());
+    Task second = task(wait.second());
+    Pair pair =
+        new Pair(
+            wait.first(),
+            wait.second(),
+            most -> List.of(work.link(new Work.Wait(wait.first(), wait.second(), most))));
+    if (faults.size() < MOST_TOLD && !isPossible(pair, wait.most())) {
+      String message =
+          String.format(
+              "`%s` cannot start within %s of the end of `%s`; the least is %s",
+              second.id(),
+              Words.span(wait.most()),
+              first.id(),
+              Words.span(least(pair, wait.most())));
+      faults.add(FaultCode.IMPOSSIBLE, first.pointer(), message);
+    }
+  }
+
+  /** Two tasks and what binds them, by how much time it leaves. */
+  private record Pair(int one, int other, LongFunction<List<Link>> links) {}
 
   private static Refusal refusal(Faults faults) {
     try {
@@ -106,11 +105,6 @@ final class Conflict {
     } catch (Refusal refusal) {
       return refusal;
     }
-  }
-
-  private String reason(Work.Meeting meeting) {
-    boolean hands = task(meeting.one()).hands() && task(meeting.other()).hands();
-    return hands ? " (both need a cook's hands all the time)" : "";
   }
 
   /** Each can hold alone, but not all of them. */
@@ -138,12 +132,12 @@ final class Conflict {
   }
 
   /** The least that can hold, to the second: between what cannot and any length of time. */
-  private long least(long impossible, LongFunction<List<Link>> links) {
+  private long least(Pair pair, long impossible) {
     long low = impossible / SECOND;
     long high = Planner.length(network) / SECOND + 1;
     while (low + 1 < high) {
       long middle = (low + high) / 2;
-      if (isPossible(links.apply(middle * SECOND))) {
+      if (isPossible(pair, middle * SECOND)) {
         high = middle;
       } else {
         low = middle;
@@ -152,11 +146,15 @@ final class Conflict {
     return high * SECOND;
   }
 
+  private boolean isPossible(Pair pair, long time) {
+    Network asked = network.with(pair.links().apply(time));
+    boolean whole = network.size() <= MOST_WHOLE;
+    return isPossible(whole ? asked : asked.only(List.of(pair.one(), pair.other())));
+  }
+
   /** Whether there is a plan; where the search gives up, there may be one. */
-  private boolean isPossible(List<Link> links) {
-    Network asked = network.with(links);
+  private boolean isPossible(Network asked) {
     Planner planner = Planner.quick();
-    tries--;
     try {
       return (backward ? planner.latest(asked, 0) : planner.earliest(asked)) != null;
     } catch (Refusal tooHard) {

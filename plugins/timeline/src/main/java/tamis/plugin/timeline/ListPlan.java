@@ -1,11 +1,8 @@
 package tamis.plugin.timeline;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.PriorityQueue;
 import org.jspecify.annotations.Nullable;
 
@@ -45,27 +42,7 @@ final class ListPlan {
 
   /** Inner times of a block, as short as can be. */
   private boolean arrange(List<Integer> members) {
-    Map<Integer, Integer> index = new HashMap<>();
-    members.forEach(member -> index.put(member, index.size()));
-    int size = members.size();
-    long[] lengths = members.stream().mapToLong(network::length).toArray();
-    long[] late = new long[size];
-    Arrays.fill(late, WorkingTime.NEVER);
-    List<Link> links = new ArrayList<>();
-    for (Link link : network.links()) {
-      if (index.containsKey(link.from()) && index.containsKey(link.to())) {
-        links.add(new Link(index.get(link.from()), index.get(link.to()), link.lag()));
-      }
-    }
-    List<Pool> pools = new ArrayList<>();
-    for (Pool pool : network.pools()) {
-      List<Integer> inside =
-          pool.members().stream().filter(index::containsKey).map(index::get).toList();
-      pools.add(new Pool(pool.name(), pool.capacity(), inside));
-    }
-    Network inner =
-        new Network(
-            lengths, new long[size], late, new boolean[size], WorkingTime.always(), links, pools);
+    Network inner = network.only(members).anyTime();
     long @Nullable [] early = new Passes(inner).earliest();
     if (early == null) {
       refuted = true;
@@ -77,7 +54,7 @@ final class ListPlan {
       refuted = search.isComplete();
       return false;
     }
-    for (int k = 0; k < size; k++) {
+    for (int k = 0; k < members.size(); k++) {
       offsets[members.get(k)] = best[k];
     }
     return true;

@@ -2,7 +2,10 @@ package tamis.plugin.timeline;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Work with what it waits for, in microseconds. Each piece of work has a length, bounds of its
@@ -104,6 +107,46 @@ final class Network {
 
   Network in(WorkingTime other) {
     return new Network(lengths, notBefore, notAfter, attended, other, links, pools);
+  }
+
+  /** Only some of the work, in this order, with what binds it to each other. */
+  Network only(List<Integer> members) {
+    Map<Integer, Integer> index = new HashMap<>();
+    members.forEach(member -> index.put(member, index.size()));
+    List<Link> inside = new ArrayList<>();
+    for (Link link : links) {
+      @Nullable Integer from = index.get(link.from());
+      @Nullable Integer to = index.get(link.to());
+      if (from != null && to != null) {
+        inside.add(new Link(from, to, link.lag()));
+      }
+    }
+    List<Pool> shared = new ArrayList<>();
+    for (Pool pool : pools) {
+      List<Integer> own =
+          pool.members().stream().filter(index::containsKey).map(index::get).toList();
+      shared.add(new Pool(pool.name(), pool.capacity(), own));
+    }
+    boolean[] hands = new boolean[members.size()];
+    for (int i = 0; i < hands.length; i++) {
+      hands[i] = attended[members.get(i)];
+    }
+    return new Network(
+        members.stream().mapToLong(this::length).toArray(),
+        members.stream().mapToLong(this::notBefore).toArray(),
+        members.stream().mapToLong(this::notAfter).toArray(),
+        hands,
+        working,
+        inside,
+        shared);
+  }
+
+  /** The same at any time of any day, none of it before 0. */
+  Network anyTime() {
+    long[] never = new long[size()];
+    Arrays.fill(never, WorkingTime.NEVER);
+    return new Network(
+        lengths, new long[size()], never, new boolean[size()], WorkingTime.always(), links, pools);
   }
 
   Network withoutPools() {
