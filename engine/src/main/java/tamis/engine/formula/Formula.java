@@ -66,6 +66,22 @@ public record Formula(
     faults.refuseIfAny();
   }
 
+  /** A formula of lines and nothing else, for examples and tests. */
+  public static Formula of(String id, Measures measures, Line... lines) {
+    return new Formula(
+        id,
+        null,
+        measures,
+        List.of(lines),
+        null,
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        null,
+        null);
+  }
+
   private static Set<String> stageIds(List<Stage> stages, Faults faults) {
     Set<String> ids = new HashSet<>();
     for (int i = 0; i < stages.size(); i++) {

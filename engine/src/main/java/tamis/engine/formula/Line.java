@@ -48,6 +48,24 @@ public record Line(
     }
   }
 
+  /**
+   * An ingredient and how much of it, as they are written: {@code Line.of("milk-whole", "2 cup")}.
+   *
+   * @throws Refusal if they cannot be read
+   */
+  public static Line of(String ingredient, String quantity) {
+    return new Line(
+        IngredientRef.parse(ingredient),
+        null,
+        Quantity.parse(quantity),
+        null,
+        null,
+        null,
+        null,
+        null,
+        null);
+  }
+
   /** The part that stays in the batch; all of it unless said otherwise. */
   public double remaining() {
     return remains == null ? 1 : remains.value();

@@ -16,8 +16,10 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import tamis.engine.fault.Refusal;
+import tamis.engine.formula.Formula;
 import tamis.engine.kitchen.Pantry;
 import tamis.engine.kitchen.Shelf;
 import tamis.engine.note.Cited;
@@ -60,6 +62,26 @@ public abstract class CalculationContract<I extends Record, R extends Record> {
   /** The kitchen that the examples are run in; unless overridden, with nothing on its shelf. */
   protected Kitchen kitchen() {
     return new Pantry(Shelf.empty(), Pantry.Fittings.of(List.of(plugin())));
+  }
+
+  /** A kitchen with these formulas stored, to override {@link #kitchen()} with. */
+  protected final Kitchen kitchenWith(Formula... stored) {
+    return new Pantry(Shelf.of(List.of(stored), List.of()), Pantry.Fittings.of(List.of(plugin())));
+  }
+
+  /** A table that cannot be read would else be told as a class that is not found, in each test. */
+  @BeforeEach
+  public final void its_classes_and_tables_can_be_loaded() {
+    try {
+      calculation();
+      assertThat(plugin().tables()).doesNotContainNull();
+    } catch (LinkageError broken) {
+      Throwable cause = broken;
+      while (cause.getCause() != null) {
+        cause = cause.getCause();
+      }
+      fail("it cannot be loaded: " + cause.getMessage(), broken);
+    }
   }
 
   /** False for a calculation that rests on no table: then no answer may name a source. */
@@ -315,9 +337,9 @@ public abstract class CalculationContract<I extends Record, R extends Record> {
       assertThat(kitchen().table(source.table()).row(source.row())).as("%s", source).isNotNull();
     }
     for (String pointer : source.pointers()) {
-      assertThat(Trees.has(result, pointer))
-          .as("%s in the result, by %s", pointer, source)
-          .isTrue();
+      if (!Trees.has(result, pointer)) {
+        fail("`%s` leads to nothing in the result; it is cited by %s".formatted(pointer, source));
+      }
     }
   }
 

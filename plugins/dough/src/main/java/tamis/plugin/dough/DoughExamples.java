@@ -6,8 +6,8 @@ import tamis.engine.formula.FormulaRef;
 import tamis.engine.formula.Line;
 import tamis.engine.formula.Role;
 import tamis.engine.formula.To;
-import tamis.engine.ingredient.IngredientRef;
 import tamis.engine.quantity.Mass;
+import tamis.engine.quantity.Measures;
 import tamis.engine.quantity.Quantity;
 
 /** Doughs to try the calculations with; they need nothing stored. */
@@ -16,21 +16,24 @@ final class DoughExamples {
 
   static List<BakersPercentage.Input> percentages() {
     Formula tin =
-        formula(
+        Formula.of(
             "tin-bread-example",
-            line("bread-flour", "100 %"),
-            line("water", "62 %"),
-            line("salt", "2 %"),
-            line("yeast-instant", "1 %"));
+            Measures.METRIC,
+            Line.of("bread-flour", "100 %"),
+            Line.of("water", "62 %"),
+            Line.of("salt", "2 %"),
+            Line.of("yeast-instant", "1 %"));
     Formula poolish =
-        formula(
+        Formula.of(
             "poolish-example",
-            line("bread-flour", "300 g"),
-            line("water", "300 g"),
-            line("yeast-instant", "0.3 g"));
+            Measures.METRIC,
+            Line.of("bread-flour", "300 g"),
+            Line.of("water", "300 g"),
+            Line.of("yeast-instant", "0.3 g"));
     Formula bread =
-        formula(
+        Formula.of(
             "poolish-bread-example",
+            Measures.METRIC,
             new Line(
                 null,
                 FormulaRef.of(poolish),
@@ -41,39 +44,11 @@ final class DoughExamples {
                 Role.PREFERMENT,
                 null,
                 null),
-            line("bread-flour", "700 g"),
-            line("water", "380 g"),
-            line("salt", "2 %"));
+            Line.of("bread-flour", "700 g"),
+            Line.of("water", "380 g"),
+            Line.of("salt", "2 %"));
     return List.of(
         new BakersPercentage.Input(FormulaRef.of(tin), To.ofMass(Mass.ofKilograms(33))),
         new BakersPercentage.Input(FormulaRef.of(bread), null));
-  }
-
-  private static Formula formula(String id, Line... lines) {
-    return new Formula(
-        id,
-        null,
-        null,
-        List.of(lines),
-        null,
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        null,
-        null);
-  }
-
-  private static Line line(String ingredient, String quantity) {
-    return new Line(
-        IngredientRef.parse(ingredient),
-        null,
-        Quantity.parse(quantity),
-        null,
-        null,
-        null,
-        null,
-        null,
-        null);
   }
 }
