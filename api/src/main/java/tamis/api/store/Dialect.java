@@ -17,6 +17,13 @@ enum Dialect {
     }
 
     @Override
+    String filed() {
+      return "INSERT INTO finding (kind, term, id) SELECT u.kind, 'w:' || w.value, u.id"
+          + " FROM unfiled u, json_each('[\"' || replace(substr(u.words, 2), ' ', '\",\"') || '\"]') w"
+          + " WHERE u.words <> '' ORDER BY 1, 2, 3 ON CONFLICT DO NOTHING";
+    }
+
+    @Override
     @Nullable FaultCode meaning(SQLException thrown) {
       if (!(thrown instanceof SQLiteException lite)) {
         return null;
@@ -42,6 +49,13 @@ enum Dialect {
     @Override
     Writing writing() {
       return new PostgresWriting();
+    }
+
+    @Override
+    String filed() {
+      return "INSERT INTO finding (kind, term, id) SELECT u.kind, 'w:' || w, u.id"
+          + " FROM unfiled u, unnest(string_to_array(substr(u.words, 2), ' ')) w"
+          + " WHERE u.words <> '' ORDER BY 1, 2, 3 ON CONFLICT DO NOTHING";
     }
 
     @Override
@@ -74,6 +88,9 @@ enum Dialect {
 
   /** Keeps documents there. */
   abstract Writing writing();
+
+  /** Puts the words of all unfiled documents into the index, in the order of its pages. */
+  abstract String filed();
 
   /** What stands for the placeholders of the migrations. */
   Map<String, String> words() {

@@ -32,7 +32,7 @@ final class Filing implements AutoCloseable {
       new ScheduledThreadPoolExecutor(
           1, Filing::thread, new DiscardPolicy()); // once it is closed, the next start files
 
-  private record Unfiled(Kind kind, String id, String words, String gone) {}
+  private record Gone(Kind kind, String id, String words) {}
 
   Filing(Database database) {
     this.database = database;
@@ -69,7 +69,7 @@ final class Filing implements AutoCloseable {
       return;
     }
     try {
-      database.useWriter(Filing::all);
+      database.useWriter(this::all);
     } catch (Refusal away) {
       LOG.warn("words are filed later");
     } catch (RuntimeException failed) {
@@ -78,23 +78,17 @@ final class Filing implements AutoCloseable {
   }
 
   /** Files all; nobody else writes meanwhile. */
-  static void all(Handle handle) {
+  void all(Handle handle) {
     handle.execute("UPDATE store SET revision = revision");
-    List<Unfiled> documents =
+    List<Gone> all =
         handle
-            .createQuery("SELECT kind, id, words, gone FROM unfiled ORDER BY kind, id")
-            .map(
-                (row, context) ->
-                    new Unfiled(
-                        Kind.of(row.getString(1)),
-                        row.getString(2),
-                        row.getString(3),
-                        row.getString(4)))
+            .createQuery("SELECT kind, id, gone FROM unfiled WHERE gone <> ''")
+            .map((row, c) -> new Gone(Kind.of(row.getString(1)), row.getString(2), row.getString(3)))
             .list();
-    for (Unfiled one : documents) {
-      Findings.file(
-          handle, one.kind(), one.id(), Findings.words(one.gone()), Findings.words(one.words()));
+    for (Gone one : all) {
+      Findings.remove(handle, one.kind(), one.id(), Findings.words(one.words()));
     }
+    handle.execute(database.dialect().filed());
     handle.execute("DELETE FROM unfiled");
   }
 

@@ -70,18 +70,17 @@ final class Findings {
     gone.removeAll(words);
     var added = new LinkedHashSet<>(words);
     added.removeAll(old);
-    file(handle, kind, id, gone, added);
+    remove(handle, kind, id, gone);
+    add(handle, kind, id, added.stream().map(Findings::word).toList());
     if (after != null) {
       add(handle, kind, id, lasting(after));
     }
   }
 
-  /** Takes words out of the index and puts others in. */
-  static void file(
-      Handle handle, Kind kind, String id, Collection<String> gone, Collection<String> added) {
+  /** Takes words out of the index. */
+  static void remove(Handle handle, Kind kind, String id, Collection<String> words) {
     String out = "DELETE FROM finding WHERE kind = ? AND term = ? AND id = ?";
-    run(handle, out, kind, id, gone.stream().map(Findings::word).toList());
-    add(handle, kind, id, added.stream().map(Findings::word).toList());
+    run(handle, out, kind, id, words.stream().map(Findings::word).toList());
   }
 
   private static void add(Handle handle, Kind kind, String id, Collection<String> terms) {

@@ -25,13 +25,17 @@ final class Search {
           + MANY
           + ") few";
 
-  private static final String PAGE = "SELECT h.id, h.title, h.number FROM head h";
+  private static final String PAGE = "SELECT h.id, h.title, h.number FROM ";
 
+  /** A cross join is worked through in this order by SQLite, so that few rows are looked up. */
   private static final String FEW =
-      " JOIN (SELECT id FROM finding WHERE kind = ? AND term >= ? AND term < ?"
-          + " UNION SELECT id FROM unfiled WHERE kind = ? AND words LIKE ?) f ON h.id = f.id";
+      "(SELECT id FROM finding WHERE kind = ? AND term >= ? AND term < ?"
+          + " UNION SELECT id FROM unfiled WHERE kind = ? AND words LIKE ?) f CROSS JOIN head h"
+          + " WHERE h.id = f.id AND ";
 
-  private static final String HERE = " WHERE h.kind = ? AND h.live = 1";
+  private static final String ALL = "head h WHERE ";
+
+  private static final String HERE = "h.kind = ? AND h.live = 1";
 
   private Search() {}
 
@@ -69,6 +73,8 @@ final class Search {
       values.addAll(begins(kind, leader));
       values.add(kind.word());
       values.add(pattern(leader));
+    } else {
+      sql.append(ALL);
     }
     sql.append(HERE);
     values.add(kind.word());

@@ -57,6 +57,11 @@ public final class SqlStore implements Store {
     return database;
   }
 
+  /** Files the words that wait for it, now. */
+  void fileWords() {
+    database.useWriter(filing::all);
+  }
+
   @Override
   public long revision() {
     return counters.now().revision();

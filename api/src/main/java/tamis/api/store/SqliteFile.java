@@ -79,6 +79,7 @@ final class SqliteFile {
     config.setSynchronous(SynchronousMode.FULL);
     config.setBusyTimeout(MILLIS_TO_WAIT);
     config.setTransactionMode(mode);
+    config.setGetGeneratedKeys(false); // else the driver asks for one after each insert
     return config;
   }
 

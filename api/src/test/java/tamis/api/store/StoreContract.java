@@ -220,7 +220,7 @@ abstract class StoreContract {
   /** Files the words that wait for it, where they do. */
   protected void fileWords() {
     if (store instanceof SqlStore sql) {
-      sql.database().useWriter(Filing::all);
+      sql.fileWords();
     }
   }
 
