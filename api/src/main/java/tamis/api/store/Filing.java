@@ -83,7 +83,8 @@ final class Filing implements AutoCloseable {
     List<Gone> all =
         handle
             .createQuery("SELECT kind, id, gone FROM unfiled WHERE gone <> ''")
-            .map((row, c) -> new Gone(Kind.of(row.getString(1)), row.getString(2), row.getString(3)))
+            .map(
+                (row, c) -> new Gone(Kind.of(row.getString(1)), row.getString(2), row.getString(3)))
             .list();
     for (Gone one : all) {
       Findings.remove(handle, one.kind(), one.id(), Findings.words(one.words()));
