@@ -57,6 +57,11 @@ final class Clock {
     }
   }
 
+  /** Whether the zone's clocks show this time twice, when they are put back. */
+  static boolean isTwice(LocalDateTime time, @Nullable Zone zone) {
+    return zone != null && zone.id().getRules().getValidOffsets(time).size() > 1;
+  }
+
   static boolean isInReach(LocalDateTime time) {
     return time.getYear() >= FIRST_YEAR && time.getYear() <= LAST_YEAR;
   }

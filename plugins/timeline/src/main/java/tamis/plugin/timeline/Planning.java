@@ -32,6 +32,9 @@ final class Planning {
   }
 
   Timeline.Result result() {
+    remarkTwice("/finishAt", input.finishAt());
+    remarkTwice("/startAt", input.startAt());
+    remarkTwice("/asOf", input.asOf());
     long[] delays = new Delays(input.delays(), work.tasks()).micros();
     boolean late = Arrays.stream(delays).anyMatch(delay -> delay > 0);
     Network base = base();
@@ -69,6 +72,19 @@ final class Planning {
     Replan replan = new Replan(work, network, steps, delays, asOf());
     long wanted = input.isBackward() ? 0 : -WorkingTime.NEVER;
     return report.replanned(steps, replan, replan.steps(wanted, tolerance, input.isBackward()));
+  }
+
+  private void remarkTwice(String pointer, @Nullable LocalDateTime time) {
+    if (time != null && Clock.isTwice(time, input.zone())) {
+      notes.remark(
+          "shown-twice",
+          pointer,
+          time
+              + " is shown twice in "
+              + input.zone()
+              + ", when the clocks are put back; the first"
+              + " is taken");
+    }
   }
 
   private @Nullable Long asOf() {

@@ -208,6 +208,19 @@ class TimelineTest extends CalculationContract<Timeline.Input, Timeline.Result> 
   }
 
   @Test
+  void of_a_time_that_the_clocks_show_twice_the_first_is_taken_and_told() {
+    Map<String, Object> input =
+        with(
+            map("formulas", List.of(formula("f", List.of(stage("rest", "bench", 120, false))))),
+            "startAt",
+            "2026-10-25T02:30",
+            "zone",
+            "Europe/Zurich");
+    assertThat(Timelines.result(input).finish()).isEqualTo("2026-10-25T03:30");
+    assertThat(Timelines.answer(input).remarks()).extracting(Remark::code).contains("shown-twice");
+  }
+
+  @Test
   void a_plan_of_very_many_steps_says_how_good_it_is() {
     List<Map<String, Object>> stages =
         List.of(
