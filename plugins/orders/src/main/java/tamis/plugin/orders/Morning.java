@@ -89,6 +89,7 @@ final class Morning {
     faults.refuseIfAny();
     List<Making> order = all.stream().filter(making -> making.needed() > 0).toList();
     remarkOnFormulas();
+    Cautions.of(order, notes);
     DayBill bill = DayBill.of(order, stock);
     DayCost cost = DayCost.of(input, bill, stock, order, groups.values(), kitchen, notes);
     List<Sheet.Ordered> ordered = ordered(cost);
@@ -266,11 +267,6 @@ final class Morning {
               allergens.contains(),
               allergens.mayContain()));
     }
-    notes.caution(
-        "allergens-as-documented",
-        "",
-        "allergens are those that the ingredients' documents name; cross-contact in this bakery is"
-            + " not known to them, and local rules say how customers are told");
     return rows;
   }
 

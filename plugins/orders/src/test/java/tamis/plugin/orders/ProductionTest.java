@@ -458,6 +458,27 @@ class ProductionTest extends CalculationContract<Production.Input, Production.Re
   }
 
   @Test
+  void what_can_hurt_is_told() {
+    Map<String, Object> boiled = map("kind", "sugar-syrup", "low", "116 °C", "high", "121 °C");
+    Map<String, Object> sweet =
+        Shop.formula(
+            "sweet",
+            "sugar-granulated 200 g",
+            "yield",
+            map("portions", 4.0),
+            "stages",
+            List.of(map("id", "boil", "target", boiled)));
+    assertThat(asked(List.of(map("formula", sweet, "portions", 4.0))).remarks())
+        .filteredOn(remark -> remark.kind() == Remark.Kind.CAUTION)
+        .extracting(Remark::code)
+        .containsExactly("hot-syrup", "allergens-as-documented");
+    assertThat(asked(List.of(order("snow", "portions", 1.0, 1))).remarks())
+        .filteredOn(remark -> remark.kind() == Remark.Kind.CAUTION)
+        .extracting(Remark::code)
+        .containsExactly("egg", "allergens-as-documented");
+  }
+
+  @Test
   void a_whole_document_is_made_like_a_stored_one() {
     Map<String, Object> own = Shop.formula("tart", ">custard 200 g", "yield", map("portions", 4.0));
     Production.Result result =
