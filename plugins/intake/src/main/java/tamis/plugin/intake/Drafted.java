@@ -175,6 +175,14 @@ record Drafted(
           return text(other);
         }
       }
+      String thing = String.valueOf(measure.unit());
+      for (String manner : measure.manner()) {
+        if (manner.startsWith(MeasureReader.A_SIZE)) {
+          String how = manner.substring(MeasureReader.A_SIZE.length());
+          whys.add("what one " + how + " " + thing + " holds is not said; write a weight");
+          return null;
+        }
+      }
       @Nullable String piece = piece(measure);
       if (piece != null) {
         return Figures.of(measure.low(), measure.high()) + " " + piece;

@@ -13,6 +13,9 @@ import tamis.engine.quantity.Units;
 /** Reads amounts with their units, what one package holds, and what is added or taken off. */
 record MeasureReader(Tongue tongue, Phrase phrase, Measures measures) {
 
+  /** How the manner of a package begins whose size is said by a word. */
+  static final String A_SIZE = "size: ";
+
   private static final Set<String> PACKAGES =
       Set.of("can", "package", "packet", "jar", "bottle", "box", "bag", "carton", "tub", "bar");
 
@@ -73,7 +76,7 @@ record MeasureReader(Tongue tongue, Phrase phrase, Measures measures) {
 
   /** "2 (8-oz) packages", "1 14-ounce can", "1 can (14 oz)", "2 x 400 g cans". */
   private @Nullable Measure packages(Measure count) {
-    int at = count.next();
+    int at = tongue.behind("size", phrase, count.next());
     boolean times = phrase.is(at, "×") || phrase.is(at, "x") || isTimes(at);
     boolean open = phrase.is(at, "(") || phrase.is(at, "[");
     int inner = times || open ? at + 1 : at;
@@ -159,8 +162,17 @@ record MeasureReader(Tongue tongue, Phrase phrase, Measures measures) {
     if (unit != null) {
       return new Measure(amount, unit.value(), false, null, manner, unit.next());
     }
-    Tongue.@Nullable Match thing = tongue.container(phrase, tongue.behind("size", phrase, at));
+    int behindSize = tongue.behind("size", phrase, at);
+    Tongue.@Nullable Match large = behindSize > at ? tongue.unit(phrase, behindSize) : null;
+    if (large != null) { // "a large teaspoonful"
+      manner.add(phrase.text(at, behindSize));
+      return new Measure(amount, large.value(), false, null, manner, large.next());
+    }
+    Tongue.@Nullable Match thing = tongue.container(phrase, behindSize);
     if (thing != null) {
+      if (behindSize > at && PACKAGES.contains(thing.value())) {
+        manner.add(A_SIZE + phrase.text(at, behindSize)); // "2 large cans"
+      }
       return new Measure(amount, thing.value(), true, null, manner, thing.next());
     }
     return new Measure(amount, null, false, null, manner, manner.isEmpty() ? amount.next() : at);

@@ -19,6 +19,9 @@ import tamis.engine.table.Row;
 final class NameFinder {
   private static final int LONGEST = 80;
 
+  /** "Essence of lemon" is lemon essence; "cream of tartar" is no tartar cream. */
+  private static final Set<String> TURNED = Set.of("extract", "essence", "juice", "zest", "rind");
+
   private final Larder larder;
   private final Language language;
   private final NamesByLanguage names = NamesByLanguage.standard();
@@ -43,6 +46,10 @@ final class NameFinder {
 
   private @Nullable Found inAnyForm(String name) {
     Set<String> forms = new LinkedHashSet<>(List.of(name));
+    int of = name.indexOf(" of ");
+    if (of > 0 && TURNED.contains(name.substring(0, of))) {
+      forms.add(name.substring(of + 4) + " " + name.substring(0, of));
+    }
     forms.add(name.replace('-', ' '));
     forms.add(name.replace("-", ""));
     if (language.code().equals("en")) {

@@ -21,8 +21,7 @@ final class PageReader {
   private Section section = Section.UNKNOWN;
   private @Nullable String title;
   private @Nullable String part;
-  private Page.@Nullable Gives portions;
-  private Page.@Nullable Gives pieces;
+  private final YieldReader yields;
 
   private enum Section {
     UNKNOWN,
@@ -38,6 +37,7 @@ final class PageReader {
     this.lines = lines;
     this.tongue = lines.tongue();
     this.corrections = corrections;
+    this.yields = new YieldReader(tongue);
   }
 
   Page read(List<SourceLine> source) {
@@ -50,7 +50,7 @@ final class PageReader {
         entry(line, i == 0 && source.size() > 1, source.size() == 1);
       }
     }
-    return new Page(title, portions, pieces, entries);
+    return new Page(title, yields.portions(), yields.pieces(), entries);
   }
 
   /** A recipe whose parts are named, as in JSON-LD or a table. */
@@ -67,14 +67,14 @@ final class PageReader {
     for (String said : source.yields()) {
       Phrase phrase = Phrase.of(said, tongue);
       SourceLine line = new SourceLine(1, said, 0, said.length());
-      if (!yields(line)) {
-        gives(phrase, 0);
-        add(line, Page.Kind.YIELD);
+      if (!yields.line(phrase)) {
+        yields.amount(phrase, 0);
       }
+      add(line, Page.Kind.YIELD);
     }
     source.steps().forEach(line -> add(line, Page.Kind.STEP));
     source.notes().forEach(line -> add(line, Page.Kind.NOTE));
-    return new Page(title, portions, pieces, entries);
+    return new Page(title, yields.portions(), yields.pieces(), entries);
   }
 
   /** What a person wrote: several lines with {@code |} between them, or {@code -} for none. */
@@ -96,7 +96,15 @@ final class PageReader {
       add(line, section == Section.NOTES ? Page.Kind.NOTE : Page.Kind.STEP);
       return;
     }
-    if (sectionHeading(line) || yields(line)) {
+    if (sectionHeading(line)) {
+      return;
+    }
+    if (words(text) <= WORDS_OF_A_LATE_LINE && yields.line(Phrase.of(text, tongue))) {
+      add(line, Page.Kind.YIELD);
+      return;
+    }
+    if (words(text) > WORDS_OF_A_LINE || isProse(text, words(text))) {
+      prose(line, first);
       return;
     }
     if (isAside(text)) {
@@ -136,12 +144,22 @@ final class PageReader {
     return bracketed || (note != null && phrase.is(note.next(), ":"));
   }
 
+  /** Sentences: a step where there are ingredients before them, else a note. */
+  private void prose(SourceLine line, boolean first) {
+    boolean started = entries.stream().anyMatch(e -> e.kind() == Page.Kind.INGREDIENT);
+    boolean keeping = tongue.match("keeping", Phrase.of(line.text(), tongue), 0) != null;
+    boolean step = (started || section == Section.STEPS) && section != Section.NOTES;
+    if (first && words(line.text()) <= WORDS_OF_A_LATE_LINE) {
+      title(line);
+      return;
+    }
+    section = step && !keeping ? Section.STEPS : section;
+    add(line, step && !keeping ? Page.Kind.STEP : Page.Kind.NOTE);
+  }
+
   /** Whether a line is one of ingredients: it begins with an amount, or says that none is meant. */
   private boolean isPlain(ReadLine read, String text) {
     int words = words(text);
-    if (words > WORDS_OF_A_LINE || isProse(text, words)) {
-      return false;
-    }
     if (read.isMeasured()) {
       return read.isIngredientNamed()
           || (!isDirection(text) && (hasUnit(read) || words <= WORDS_OF_A_BARE_LINE));
@@ -206,7 +224,7 @@ final class PageReader {
   private void other(SourceLine line, ReadLine read) {
     String text = line.text();
     int words = words(text);
-    boolean sentence = (text.endsWith(".") && words > 2) || isProse(text, words) || words > 12;
+    boolean sentence = (text.endsWith(".") && words > 2) || words > 12;
     if (tongue.match("keeping", Phrase.of(text, tongue), 0) != null) {
       add(line, Page.Kind.NOTE);
     } else if (isDirection(text) || startsWithNumber(text) || sentence) {
@@ -288,70 +306,11 @@ final class PageReader {
         int behind = phrase.behindParenthesis(i);
         @Nullable Amount amount = new AmountReader(tongue, phrase).at(i + 1);
         if (amount != null && behind - 1 <= amount.next() + 2) {
-          gives(phrase, i + 1);
+          yields.amount(phrase, i + 1);
         }
       }
     }
     add(line, Page.Kind.TITLE);
-  }
-
-  /** "Serves 8", "Makes two 9-inch layers", "Für 4 Personen", "Yield: 2 loaves". */
-  private boolean yields(SourceLine line) {
-    Phrase phrase = Phrase.of(line.text(), tongue);
-    if (words(line.text()) > 12) {
-      return false;
-    }
-    Tongue.@Nullable Match serves = tongue.match("portions", phrase, 0);
-    Tongue.@Nullable Match makes = tongue.match("yield", phrase, 0);
-    int at = serves != null ? serves.next() : makes != null ? makes.next() : 0;
-    boolean said = serves != null || makes != null;
-    at = said ? at : tongue.behind("partfor", phrase, 0);
-    while (phrase.is(at, ":") || phrase.isDash(at)) {
-      at++;
-    }
-    at = tongue.behind("about", phrase, at);
-    @Nullable Amount amount = new AmountReader(tongue, phrase).at(at);
-    if (amount == null) {
-      return false;
-    }
-    boolean people = tongue.match("portions", phrase, amount.next()) != null;
-    if (!said && !people) {
-      return false;
-    }
-    if (serves != null) {
-      portions(amount);
-    } else {
-      gives(phrase, at);
-    }
-    add(line, Page.Kind.YIELD);
-    return true;
-  }
-
-  private void portions(Amount amount) {
-    portions = amount.isRange() || amount.low() <= 0 ? portions : new Page.Gives(amount.low());
-  }
-
-  private void gives(Phrase phrase, int at) {
-    @Nullable Amount amount = new AmountReader(tongue, phrase).at(at);
-    if (amount == null) {
-      return;
-    }
-    boolean people = tongue.match("portions", phrase, amount.next()) != null;
-    String unit = phrase.folded(amount.next(), Math.min(phrase.size(), amount.next() + 1));
-    boolean slices = unit.startsWith("slice") || unit.startsWith("serving");
-    boolean weight = tongue.unit(phrase, amount.next()) != null;
-    if (people || slices) {
-      portions(amount);
-    } else if (!weight && !amount.isRange() && amount.low() > 0) {
-      pieces = new Page.Gives(amount.low());
-    }
-    int more = amount.next();
-    while (phrase.has(more) && !phrase.is(more, ",")) {
-      more++;
-    }
-    if (phrase.is(more, ",")) {
-      gives(phrase, more + 1);
-    }
   }
 
   /** "1 teaspoon vanilla or" leaves the next line open, too. */

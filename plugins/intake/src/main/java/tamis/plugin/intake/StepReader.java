@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import tamis.engine.formula.Stage;
 import tamis.engine.formula.StageTarget;
 import tamis.engine.quantity.Dimension;
+import tamis.engine.quantity.Temperature;
 import tamis.engine.quantity.TimeSpan;
 import tamis.engine.quantity.Units;
 import tamis.engine.table.Row;
@@ -17,6 +18,10 @@ final class StepReader {
   private static final int HOT_CELSIUS = 30;
   private static final int HOT_FAHRENHEIT = 90;
   private static final int MOST_OF_EITHER = 600;
+  private static final int MOST_SENTENCES = 20;
+
+  /** Below it a temperature is that of a cream or dough, not of an oven. */
+  private static final int COOLEST_OVEN_CELSIUS = 100;
 
   private final Tongue tongue;
   private final Table gasMarks;
@@ -43,6 +48,53 @@ final class StepReader {
     }
   }
 
+  private static boolean isOfAnOven(String temperature) {
+    return Temperature.parse(temperature).celsius() >= COOLEST_OVEN_CELSIUS;
+  }
+
+  /**
+   * Cuts a step of several sentences where the work moves on: to another station, or to a second
+   * time or temperature.
+   */
+  List<String> parts(String text) {
+    List<String> parts = new ArrayList<>();
+    StringBuilder part = new StringBuilder();
+    Step before = new Step(null, null, null, null, null);
+    for (String sentence : sentences(text)) {
+      Step step = read(sentence);
+      boolean elsewhere =
+          before.station() != null
+              && step.station() != null
+              && !before.station().equals(step.station());
+      if (elsewhere || (before.saysSomething() && step.saysSomething())) {
+        parts.add(part.toString());
+        part.setLength(0);
+      }
+      part.append(part.isEmpty() ? "" : " ").append(sentence);
+      before = read(part.toString());
+    }
+    parts.add(part.toString());
+    return parts;
+  }
+
+  private static List<String> sentences(String text) {
+    List<String> sentences = new ArrayList<>();
+    int start = 0;
+    for (int i = 4; i + 2 < text.length(); i++) {
+      boolean stop = text.charAt(i) == '.' && text.charAt(i + 1) == ' ';
+      char next = text.charAt(i + 2);
+      boolean begins = Character.isUpperCase(next) || Character.isDigit(next);
+      boolean word =
+          Character.isLetter(text.charAt(i - 1)) && Character.isLetter(text.charAt(i - 2));
+      if (stop && begins && word && sentences.size() < MOST_SENTENCES) {
+        sentences.add(text.substring(start, i + 1));
+        start = i + 2;
+      }
+    }
+    sentences.add(text.substring(start));
+    return sentences;
+  }
+
   Step read(String text) {
     Phrase phrase = Phrase.of(text, tongue);
     List<double[]> times = new ArrayList<>();
@@ -66,7 +118,7 @@ final class StepReader {
       at++;
     }
     boolean one = times.size() == 1;
-    boolean oven = station == null && cool != null;
+    boolean oven = station == null && cool != null && isOfAnOven(cool);
     return new Step(
         one ? times.get(0)[0] : null,
         one ? times.get(0)[1] : null,

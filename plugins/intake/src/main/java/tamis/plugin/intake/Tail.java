@@ -64,6 +64,7 @@ record Tail(Tongue tongue, Phrase phrase) {
     }
     Tongue.@Nullable Match or = tongue.match("or", phrase, stop);
     if (or == null) {
+      others(end, finder, gathered);
       return;
     }
     @Nullable Found first = stop == end + 1 ? null : finder.find(phrase.text(end + 1, stop));
@@ -71,6 +72,20 @@ record Tail(Tongue tongue, Phrase phrase) {
     boolean only = last != null && (stop == end + 1 || first != null);
     if (only) {
       gathered.doubt("`" + phrase.text(end + 1, phrase.size()) + "` leaves open which is meant");
+    }
+  }
+
+  /** "Shortening, butter and lard mixed": other ingredients are named behind the comma. */
+  private void others(int end, NameFinder finder, Gathered gathered) {
+    int stop = nameEnd(end + 1);
+    for (int i = end + 2; i < stop; i++) {
+      stop = tongue.match("and", phrase, i) != null ? i : stop;
+    }
+    boolean state = tongue.match("state", phrase, end + 1) != null;
+    boolean named = !state && finder.find(phrase.text(end + 1, stop)) != null;
+    if (named) {
+      gathered.doubt(
+          "`" + phrase.text(end + 1, phrase.size()) + "` names another ingredient than the first");
     }
   }
 

@@ -140,8 +140,12 @@ final class Tongue {
       if (phrase.has(from + length - 1)) {
         String written = phrase.text(from, from + length);
         @Nullable String symbol = units.get(written.replace('’', '\''));
+        String folded = phrase.folded(from, from + length);
         if (symbol == null) {
-          symbol = units.get(phrase.folded(from, from + length));
+          symbol = units.get(folded);
+        }
+        if (symbol == null && folded.endsWith("ful") && folded.indexOf('-') > 0) {
+          symbol = units.get(folded.replace("-", "")); // tea-spoonful
         }
         if (symbol != null) {
           return abbreviated(phrase, new Match(symbol, from + length));

@@ -128,7 +128,7 @@ final class Written {
         read.asNeeded() ? true : null,
         size == null ? null : other(size),
         read.also().stream().map(Written::other).toList(),
-        measure == null ? List.of() : measure.manner(),
+        measure == null ? List.of() : measure.manner().stream().map(Written::manner).toList(),
         ingredient(read),
         candidates,
         read.asWritten(),
@@ -137,6 +137,12 @@ final class Written {
         entry.part(),
         drafted.grams(),
         confidence(read, drafted, resolved));
+  }
+
+  private static String manner(String word) {
+    return word.startsWith(MeasureReader.A_SIZE)
+        ? word.substring(MeasureReader.A_SIZE.length())
+        : word;
   }
 
   private static @Nullable String ingredient(ReadLine read) {
@@ -184,7 +190,17 @@ final class Written {
     passages.add(new Passage(line.number(), kind, line.text(), line.start(), line.end(), stage));
   }
 
+  /** Makes a stage of a step, or several where the work moves on; tells the first. */
   private @Nullable String step(String text) {
+    @Nullable String first = null;
+    for (String part : steps.parts(text)) {
+      @Nullable String id = stage(part);
+      first = first == null ? id : first;
+    }
+    return first;
+  }
+
+  private @Nullable String stage(String text) {
     if (stages.size() >= MOST_STAGES) {
       note(text);
       return null;

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import tamis.engine.fault.Refusal;
 import tamis.engine.formula.FormulaRef;
 import tamis.engine.formula.Line;
+import tamis.engine.formula.Stage;
 import tamis.engine.spi.Calculation;
 import tamis.engine.spi.CalculationContract;
 import tamis.engine.spi.Plugin;
@@ -165,6 +166,16 @@ class IntakeTest extends CalculationContract<Intake.Input, Intake.Result> {
         text("Tart\nFor the crust\n1 cup flour\nFor the filling:\n2 eggs\n1 cup milk");
     List<Line> lines = Objects.requireNonNull(result.formula()).lines();
     assertThat(lines).extracting(Line::stage).containsExactly("crust", "filling", "filling");
+  }
+
+  @Test
+  void a_step_is_cut_where_the_work_moves_on() {
+    Intake.Result result =
+        text("Tart\n2 eggs\nWarm the milk and strain. Bake the case first. 300 F for 20 min.");
+    var stages = Objects.requireNonNull(result.formula()).stages();
+    assertThat(stages).extracting(Stage::station).containsExactly("stove", "oven");
+    assertThat(stages.get(0).target()).isNull();
+    assertThat(Objects.requireNonNull(stages.get(1).target()).low()).isEqualTo("300 °F");
   }
 
   @Test

@@ -300,7 +300,7 @@ class SourcesTest {
             "30 minutes",
             "Serves 8",
             ":");
-    for (int round = 0; round < 400; round++) {
+    for (int round = 0; round < 150; round++) {
       StringBuilder text = new StringBuilder();
       for (int i = 0; i < 40; i++) {
         text.append(words.get(random.nextInt(words.size()))).append(' ');
