@@ -25,13 +25,20 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import tamis.engine.fault.Fault;
 import tamis.engine.formula.Formula;
+import tamis.engine.ingredient.Ingredient;
 import tamis.engine.note.Notes;
+import tamis.engine.pan.Pan;
+import tamis.engine.price.PriceList;
+import tamis.engine.quantity.Mass;
 import tamis.engine.record.Described;
 import tamis.engine.record.ExactlyOne;
 import tamis.engine.record.Limit;
 import tamis.engine.record.Reference;
 import tamis.engine.record.References;
 import tamis.engine.record.TextOrObject;
+import tamis.engine.table.Table;
+import tamis.engine.thermal.Proximates;
+import tamis.engine.trial.Trial;
 
 /**
  * What plugins are compiled against does not change unseen: it is written down in {@code
@@ -75,8 +82,11 @@ class SpiSignatureTest {
             "  component @Nullable String allowed",
             "annotation Described",
             "record To",
-            "  component @Nullable Coat coat")
-        .hasSizeGreaterThan(200);
+            "  component @Nullable Coat coat",
+            "record Ingredient",
+            "record Mass",
+            "  static Line of(String, String)")
+        .hasSizeGreaterThan(1_000);
   }
 
   private static String signature() throws Exception {
@@ -85,9 +95,18 @@ class SpiSignatureTest {
     print(text, publicTypes(Fault.class), true);
     print(text, publicTypes(Notes.class), true);
     print(text, OF_RECORD, true);
-    List<Class<?>> formulas = new ArrayList<>(publicTypes(Formula.class));
-    formulas.removeIf(type -> !type.isRecord() && !type.isEnum());
-    print(text, formulas, false);
+    for (Class<?> one :
+        List.of(
+            Formula.class,
+            Ingredient.class,
+            Mass.class,
+            Pan.class,
+            PriceList.class,
+            Table.class,
+            Proximates.class,
+            Trial.class)) {
+      print(text, publicTypes(one), true);
+    }
     return text.toString();
   }
 
