@@ -74,6 +74,7 @@ class ArchitectureTest {
           .resideInAnyPackage(
               "java..",
               "org.jspecify..",
+              "com.fasterxml.jackson..",
               "org.hipparchus..",
               "org.jsoup..",
               "org.ojalgo..",
@@ -149,10 +150,11 @@ class ArchitectureTest {
           .haveNameMatching("java\\.io\\.File.*|java\\.net\\.(.*Socket.*|URLConnection)");
 
   @ArchTest
-  static final ArchRule only_representation_and_store_see_jackson =
+  static final ArchRule only_representation_store_and_intake_see_jackson =
       noClasses()
           .that()
-          .resideOutsideOfPackages("tamis.api.representation..", "tamis.api.store..")
+          .resideOutsideOfPackages(
+              "tamis.api.representation..", "tamis.api.store..", "tamis.plugin.intake..")
           .should()
           .dependOnClassesThat()
           .resideInAPackage("com.fasterxml.jackson..");

@@ -1,18 +1,54 @@
 package tamis.plugin.intake;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
+import com.fasterxml.jackson.core.json.JsonReadFeature;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.databind.ser.std.StdSerializer;
+import java.io.IOException;
 import org.jspecify.annotations.Nullable;
+import tamis.engine.fault.Bounds;
 
-/** Reads JSON as it stands in pages of the web, into maps, lists, texts, numbers and flags. */
+/** JSON as it stands in pages of the web: maps, lists, texts, numbers and flags. */
 final class JsonText {
   private static final int DEEPEST = 64;
   private static final int LONGEST_NUMBER = 40;
 
-  private final String text;
-  private int at;
+  private static final JsonMapper JSON =
+      JsonMapper.builder(
+              JsonFactory.builder()
+                  .streamReadConstraints(
+                      StreamReadConstraints.builder()
+                          .maxNestingDepth(DEEPEST)
+                          .maxNumberLength(LONGEST_NUMBER)
+                          .build())
+                  // Pages often break lines inside a text; nothing is lost by it.
+                  .enable(JsonReadFeature.ALLOW_UNESCAPED_CONTROL_CHARS)
+                  .build())
+          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .addModule(new SimpleModule().addSerializer(new Plain()))
+          .build();
+
+  private static final DefaultPrettyPrinter LINES =
+      new DefaultPrettyPrinter(
+              Separators.createDefaultInstance()
+                  .withObjectFieldValueSpacing(Separators.Spacing.AFTER)
+                  .withObjectEmptySeparator("")
+                  .withArrayEmptySeparator(""))
+          .withObjectIndenter(new DefaultIndenter("  ", "\n"))
+          .withArrayIndenter(new DefaultIndenter("  ", "\n"));
+
+  private JsonText() {}
 
   /** The text is no JSON. */
   static final class Broken extends RuntimeException {
@@ -23,252 +59,48 @@ final class JsonText {
     }
   }
 
-  private JsonText(String text) {
-    this.text = text;
+  /** {@code 2}, not {@code 2.0}. */
+  private static final class Plain extends StdSerializer<Double> {
+    private static final long serialVersionUID = 1L;
+
+    Plain() {
+      super(Double.class);
+    }
+
+    @Override
+    public void serialize(Double number, JsonGenerator json, SerializerProvider with)
+        throws IOException {
+      json.writeNumber(Bounds.plain(number));
+    }
   }
 
   /**
    * @throws Broken if it is no JSON, or nests too deep
    */
   static @Nullable Object parse(String text) {
-    JsonText reader = new JsonText(text.startsWith("\uFEFF") ? text.substring(1) : text);
-    @Nullable Object value = reader.value(0);
-    reader.space();
-    if (reader.at < reader.text.length()) {
-      throw reader.broken("something stands behind the end");
-    }
-    return value;
-  }
-
-  private @Nullable Object value(int depth) {
-    if (depth > DEEPEST) {
-      throw broken("it nests deeper than " + DEEPEST + " levels");
-    }
-    space();
-    char c = peek();
-    return switch (c) {
-      case '{' -> object(depth);
-      case '[' -> list(depth);
-      case '"' -> string();
-      case 't' -> word("true", true);
-      case 'f' -> word("false", false);
-      case 'n' -> word("null", null);
-      default -> number();
-    };
-  }
-
-  private Map<String, @Nullable Object> object(int depth) {
-    Map<String, @Nullable Object> map = new LinkedHashMap<>();
-    at++;
-    space();
-    if (peek() == '}') {
-      at++;
-      return map;
-    }
-    while (true) {
-      space();
-      if (peek() != '"') {
-        throw broken("a name in quotes is missing");
-      }
-      String name = string();
-      space();
-      expect(':');
-      map.put(name, value(depth + 1));
-      space();
-      if (peek() == ',') {
-        at++;
-      } else {
-        expect('}');
-        return map;
-      }
-    }
-  }
-
-  private List<@Nullable Object> list(int depth) {
-    List<@Nullable Object> list = new ArrayList<>();
-    at++;
-    space();
-    if (peek() == ']') {
-      at++;
-      return list;
-    }
-    while (true) {
-      list.add(value(depth + 1));
-      space();
-      if (peek() == ',') {
-        at++;
-      } else {
-        expect(']');
-        return list;
-      }
-    }
-  }
-
-  private String string() {
-    StringBuilder string = new StringBuilder();
-    at++;
-    while (peek() != '"') {
-      if (at >= text.length()) {
-        throw broken("a text is not closed");
-      }
-      char c = text.charAt(at++);
-      // Pages often break lines inside a text, which JSON does not allow; nothing is lost by it.
-      string.append(c == '\\' ? escaped() : c);
-    }
-    at++;
-    return string.toString();
-  }
-
-  private char escaped() {
-    char c = peek();
-    at++;
-    return switch (c) {
-      case 'n' -> '\n';
-      case 't' -> '\t';
-      case 'r' -> '\r';
-      case 'b' -> '\b';
-      case 'f' -> '\f';
-      case 'u' -> code();
-      case '"', '\\', '/' -> c;
-      default -> throw broken("`\\" + c + "` stands for nothing");
-    };
-  }
-
-  private char code() {
-    if (at + 4 > text.length()) {
-      throw broken("a text is not closed");
-    }
-    int code = 0;
-    for (int i = 0; i < 4; i++) {
-      int digit = Character.digit(text.charAt(at++), 16);
-      if (digit < 0) {
-        throw broken("a \\u needs four digits");
-      }
-      code = code * 16 + digit;
-    }
-    return (char) code;
-  }
-
-  private Double number() {
-    int start = at;
-    while ("+-.eE0123456789".indexOf(peek()) >= 0 && at < text.length()) {
-      at++;
-    }
-    String number = text.substring(start, at);
-    if (number.isEmpty() || number.length() > LONGEST_NUMBER) {
-      throw broken("a value is missing");
-    }
     try {
-      double value = Double.parseDouble(number);
-      if (!Double.isFinite(value)) {
-        throw broken("the number " + number + " is too large");
-      }
-      return value;
-    } catch (NumberFormatException none) {
-      throw broken("`" + number + "` is no number");
+      return JSON.readValue(text.startsWith("\uFEFF") ? text.substring(1) : text, Object.class);
+    } catch (StreamConstraintsException large) {
+      throw new Broken(
+          "it nests deeper than "
+              + DEEPEST
+              + " levels, or a number is longer than "
+              + LONGEST_NUMBER
+              + " digits");
+    } catch (JsonProcessingException broken) {
+      JsonLocation at = broken.getLocation();
+      String where =
+          at == null ? "" : ", at character " + at.getCharOffset() + ", line " + at.getLineNr();
+      throw new Broken("it cannot be read" + where);
     }
   }
 
-  private @Nullable Object word(String word, @Nullable Object value) {
-    if (!text.startsWith(word, at)) {
-      throw broken("a value is missing");
-    }
-    at += word.length();
-    return value;
-  }
-
-  private void expect(char c) {
-    if (peek() != c || at >= text.length()) {
-      throw broken("`" + c + "` is missing");
-    }
-    at++;
-  }
-
-  private void space() {
-    while (at < text.length() && text.charAt(at) <= ' ') {
-      at++;
-    }
-  }
-
-  private char peek() {
-    return at < text.length() ? text.charAt(at) : '\0';
-  }
-
-  private Broken broken(String why) {
-    int line =
-        1
-            + (int)
-                text.substring(0, Math.min(at, text.length()))
-                    .chars()
-                    .filter(c -> c == '\n')
-                    .count();
-    return new Broken(why + ", at character " + at + ", line " + line);
-  }
-
-  /** Writes a tree of maps, lists, texts, numbers and flags; what is null is left out of maps. */
+  /** Writes a tree of maps, lists, texts, numbers and flags. */
   static String write(Object tree) {
-    StringBuilder out = new StringBuilder();
-    write(tree, "", out);
-    return out.append('\n').toString();
-  }
-
-  private static void write(Object tree, String indent, StringBuilder out) {
-    if (tree instanceof Map<?, ?> map) {
-      List<String> parts = new ArrayList<>();
-      map.forEach(
-          (name, value) -> {
-            StringBuilder part = new StringBuilder(quoted(String.valueOf(name))).append(": ");
-            write(value, indent + "  ", part);
-            parts.add(part.toString());
-          });
-      block(parts, '{', '}', indent, out);
-    } else if (tree instanceof List<?> list) {
-      List<String> parts = new ArrayList<>();
-      for (Object value : list) {
-        StringBuilder part = new StringBuilder();
-        write(value, indent + "  ", part);
-        parts.add(part.toString());
-      }
-      block(parts, '[', ']', indent, out);
-    } else if (tree instanceof Double number) {
-      out.append(tamis.engine.fault.Bounds.plain(number));
-    } else if (tree instanceof Number || tree instanceof Boolean) {
-      out.append(tree);
-    } else {
-      out.append(quoted(String.valueOf(tree)));
+    try {
+      return JSON.writer(LINES).writeValueAsString(tree) + "\n";
+    } catch (JsonProcessingException impossible) {
+      throw new IllegalStateException("a tree of plain values can be written", impossible);
     }
-  }
-
-  private static void block(
-      List<String> parts, char open, char close, String indent, StringBuilder out) {
-    if (parts.isEmpty()) {
-      out.append(open).append(close);
-      return;
-    }
-    String inner = "\n" + indent + "  ";
-    out.append(open).append(inner).append(String.join("," + inner, parts));
-    out.append('\n').append(indent).append(close);
-  }
-
-  private static String quoted(String text) {
-    StringBuilder quoted = new StringBuilder("\"");
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      switch (c) {
-        case '"' -> quoted.append("\\\"");
-        case '\\' -> quoted.append("\\\\");
-        case '\n' -> quoted.append("\\n");
-        case '\r' -> quoted.append("\\r");
-        case '\t' -> quoted.append("\\t");
-        default -> {
-          if (c < ' ') {
-            quoted.append(String.format("\\u%04x", (int) c));
-          } else {
-            quoted.append(c);
-          }
-        }
-      }
-    }
-    return quoted.append('"').toString();
   }
 }
