@@ -111,6 +111,10 @@ final class PageReader {
       add(line, Page.Kind.NOTE);
       return;
     }
+    if (text.equalsIgnoreCase(title)) { // pages of the web say it twice
+      add(line, Page.Kind.TITLE);
+      return;
+    }
     ReadLine read = lines.read(text);
     boolean onlyLine = alone && words(text) <= WORDS_OF_A_LINE && !isDirection(text);
     boolean plain = isPlain(read, text) || onlyLine;

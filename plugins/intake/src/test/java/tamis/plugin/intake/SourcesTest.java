@@ -88,12 +88,13 @@ class SourcesTest {
             + "</script></head><body>x</body></html>";
     assertThat(read("html", page).language()).isEqualTo("de");
     String bare =
-        "<body><h1>Buns</h1><ul><li>2 cups bread flour<li>1&frac12; tsp salt</ul><p>Bake 20 min.";
+        "<title>Buns</title><body><h1>Buns</h1><ul><li>2 cups bread flour<li>1&frac12; tsp salt</ul><p>Bake 20 min.";
     Intake.Result result = read("html", bare);
     assertThat(formula(result).lines())
         .extracting(Line::name)
         .containsExactly("bread-flour", "salt");
     assertThat(result.lines().get(1).quantity()).isEqualTo(1.5);
+    assertThat(result.unresolved()).isEmpty();
   }
 
   @Test
