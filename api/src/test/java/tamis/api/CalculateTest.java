@@ -117,6 +117,54 @@ class CalculateTest {
   }
 
   @Test
+  void documents_are_a_record_each() throws IOException {
+    Path documents = Files.createDirectory(folder.resolve("documents"));
+    String water = "{\n \"lines\": [\r\n{\"ingredient\":\"water\",\"quantity\":\"%d g\"}]}\n";
+    Files.writeString(documents.resolve("a.json"), water.formatted(100));
+    Files.writeString(documents.resolve("b.json"), "no formula\nat all");
+    Files.writeString(documents.resolve("notes.txt"), "left aside");
+    Path other = Files.writeString(folder.resolve("c"), "\uFEFF" + water.formatted(300));
+    String[] asked = {
+      "calculate",
+      "scaling",
+      documents.toString(),
+      other.toString(),
+      "--with",
+      "{\"to\":{\"factor\":2}}",
+      "--query",
+      "pick=/grams&sources=no",
+      "--out",
+      answers.toString()
+    };
+    assertThat(run(asked)).as(err.toString()).isEqualTo(1);
+    List<String> told = Files.readAllLines(answers);
+    assertThat(told).hasSize(3);
+    assertThat(told.get(0)).contains("200");
+    assertThat(told.get(1)).startsWith("{\"line\":2,\"problem\"");
+    assertThat(told.get(2)).contains("600");
+    assertThat(Files.readString(rejected)).contains("no formula at all");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"[]", "{", "2", ""})
+  void what_each_record_says_besides_is_an_object(String with) throws IOException {
+    Path document = Files.writeString(folder.resolve("a.json"), "{}");
+    String[] asked = {
+      "calculate", "scaling", document.toString(), "--with", with, "--out", answers.toString()
+    };
+    assertThat(run(asked)).isEqualTo(2);
+    assertThat(err.toString().lines()).singleElement().asString().contains("--with must be");
+  }
+
+  @Test
+  void records_or_documents_must_be_named_and_not_both() throws IOException {
+    assertThat(run("calculate", "scaling", "--out", answers.toString())).isEqualTo(2);
+    Files.writeString(records, kilograms(1));
+    assertThat(calculate("scaling", records.toString())).isEqualTo(2);
+    assertThat(err.toString().lines()).hasSize(2).allMatch(line -> line.contains("name either"));
+  }
+
+  @Test
   void formulas_come_from_the_demo() throws IOException {
     Files.writeString(records, "{\"formula\":\"brioche\",\"to\":{\"factor\":2}}");
     assertThat(calculate("scaling", "--demo", "--query", "sources=no")).isZero();
@@ -243,7 +291,8 @@ class CalculateTest {
       delimiter = '|',
       value = {
         "calculate                                           | NAME",
-        "calculate conversion                                | --in",
+        "calculate conversion                                | --out",
+        "calculate conversion --out target/x                 | name either",
         "calculate conversion --in no-such --out x           | --in must be a file",
         "calculate convertion --in pom.xml --out target/x    | did you mean conversion",
         "calculate conversion --in pom.xml --out no-such/x   | --out must lie in a directory",

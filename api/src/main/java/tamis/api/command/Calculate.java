@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.Callable;
@@ -44,15 +45,26 @@ public final class Calculate implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "NAME", description = "Name of the calculation")
+  @Parameters(index = "0", paramLabel = "NAME", description = "Name of the calculation")
   private String name;
 
+  @Parameters(
+      index = "1..*",
+      arity = "0..*",
+      paramLabel = "DOCUMENT",
+      description =
+          "Formula documents, or folders of them, in place of --in: a record each,"
+              + " kept in FILE of --out, then .records")
+  private List<Path> documents = List.of();
+
   @Option(
-      names = "--in",
-      required = true,
-      paramLabel = "FILE",
-      description = "Records, a JSON input a line")
-  private Path in;
+      names = "--with",
+      paramLabel = "JSON",
+      description = "What each record says besides its document: '{\"to\":{\"factor\":2}}'")
+  private String with = "{}";
+
+  @Option(names = "--in", paramLabel = "FILE", description = "Records, a JSON input a line")
+  private @Nullable Path in;
 
   @Option(
       names = "--out",
@@ -134,7 +146,10 @@ public final class Calculate implements Callable<Integer> {
     if (share == null) {
       throw new WrongUse("--part must be such as 1/4, the first of four parts, was " + part);
     }
-    if (!Files.isRegularFile(in) || !Files.isReadable(in)) {
+    if ((in == null) == documents.isEmpty()) {
+      throw new WrongUse("name either the records by --in or the documents behind the calculation");
+    }
+    if (in != null && (!Files.isRegularFile(in) || !Files.isReadable(in))) {
       throw new WrongUse("--in must be a file that can be read, was " + in);
     }
     var parent = out.toAbsolutePath().getParent();
@@ -145,7 +160,17 @@ public final class Calculate implements Callable<Integer> {
     if (side.toAbsolutePath().normalize().equals(out.toAbsolutePath().normalize())) {
       throw new WrongUse("--rejected and --out must be two files, both were " + out);
     }
-    return new Run(name, query, in, share, out, side);
+    return new Run(name, query, in == null ? recorded() : in, share, out, side);
+  }
+
+  private Path recorded() {
+    Path records = out.resolveSibling(out.getFileName() + ".records");
+    try {
+      DocumentRecords.write(documents, with, records);
+      return records;
+    } catch (IOException broken) {
+      throw new WrongUse(said(broken));
+    }
   }
 
   private Calculation<?, ?> calculation(Plugins plugins) {
