@@ -1,5 +1,6 @@
 package example.icecreammix;
 
+import java.util.EnumMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.ingredient.Allergen;
@@ -24,15 +25,16 @@ record MixPart(Ingredient ingredient, double grams, String pointer) {
     return ingredient.contains().stream().anyMatch(fact -> fact.allergen() == allergen);
   }
 
+  // In the order of the nutrients: sources are listed as they are cited, alike at every start.
   private static final Map<Nutrient, String> SUGARS =
-      Map.of(
-          Nutrient.SUCROSE, "sucrose",
-          Nutrient.GLUCOSE, "glucose",
-          Nutrient.FRUCTOSE, "fructose",
-          Nutrient.GALACTOSE, "galactose",
-          Nutrient.LACTOSE, "lactose",
-          Nutrient.MALTOSE, "maltose");
-
+      new EnumMap<>(
+          Map.of(
+              Nutrient.SUCROSE, "sucrose",
+              Nutrient.GLUCOSE, "glucose",
+              Nutrient.FRUCTOSE, "fructose",
+              Nutrient.GALACTOSE, "galactose",
+              Nutrient.LACTOSE, "lactose",
+              Nutrient.MALTOSE, "maltose"));
 
   /** The milk solids not fat of a part, 0 where there is no milk, null where it cannot be told. */
   @Nullable Double milkSolids(Notes notes, String place) {

@@ -172,6 +172,14 @@ class IceCreamMixTest extends CalculationContract<IceCreamMix.Input, IceCreamMix
   }
 
   @Test
+  void sugars_are_cited_in_the_same_order_at_every_start() {
+    assertThat(answer(mix("egg-yolk 100, water 500", -12)).sources())
+        .filteredOn(cited -> cited.table().equals("ice-cream-solutes"))
+        .extracting(cited -> cited.row())
+        .containsSubsequence("sucrose", "glucose", "fructose", "lactose", "maltose", "galactose");
+  }
+
+  @Test
   void neither_mix_nor_formula_is_refused() {
     assertThatThrownBy(() -> result(Map.of("serving", "-12 °C"))).isInstanceOf(Refusal.class);
   }
