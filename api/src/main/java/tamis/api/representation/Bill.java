@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.record.Component;
+import tamis.engine.record.Described;
 import tamis.engine.record.Form;
 import tamis.engine.record.Shape;
 
@@ -14,6 +15,13 @@ import tamis.engine.record.Shape;
  */
 final class Bill {
   static final String NAME = "bill";
+
+  /** What an ingredient comes to, in the form of a result's own bill. */
+  public record Weighed(@Described(value = "Mass over all lines", unit = "g") double grams) {
+    Weighed plus(Weighed other) {
+      return new Weighed(grams + other.grams);
+    }
+  }
 
   private Bill() {}
 
@@ -27,14 +35,20 @@ final class Bill {
         "type",
         "object",
         "additionalProperties",
-        Tree.of("type", "number"),
+        Tree.of(
+            "type",
+            "object",
+            "properties",
+            Tree.of("grams", Tree.of("type", "number", "description", "In g")),
+            "required",
+            List.of("grams")),
         "description",
         "Grams of each ingredient over all lines");
   }
 
   /** The bill of a result that gets one. */
-  static Map<String, Double> of(Record result) {
-    Map<String, Double> bill = new LinkedHashMap<>();
+  static Map<String, Weighed> of(Record result) {
+    Map<String, Weighed> bill = new LinkedHashMap<>();
     @Nullable Component lines = lines(Shape.of(result.getClass()));
     if (lines != null && lines.of(result) instanceof List<?> list) {
       list.forEach(line -> add(bill, (Record) line));
@@ -42,12 +56,13 @@ final class Bill {
     return bill;
   }
 
-  private static void add(Map<String, Double> bill, Record line) {
+  private static void add(Map<String, Weighed> bill, Record line) {
     Shape shape = Shape.of(line.getClass());
     @Nullable Object ingredient = value(shape, "ingredient", line);
     @Nullable Object grams = value(shape, "grams", line);
     if (ingredient != null && grams != null) {
-      bill.merge(ingredient.toString(), ((Number) grams).doubleValue(), Double::sum);
+      Weighed weighed = new Weighed(((Number) grams).doubleValue());
+      bill.merge(ingredient.toString(), weighed, Weighed::plus);
     }
   }
 

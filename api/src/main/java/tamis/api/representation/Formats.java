@@ -24,8 +24,8 @@ public final class Formats {
   }
 
   /**
-   * @throws Refusal {@code unacceptable} if {@code Accept} admits none, {@code inconsistent} if the
-   *     address and the query want two, {@code not-allowed} if the format is unknown
+   * @throws Refusal {@code unacceptable} if {@code Accept} admits none or the format is unknown,
+   *     {@code inconsistent} if the address and the query want two
    */
   public static Format choose(
       Options options, boolean csvEnding, @Nullable String accept, Calculation<?, ?> calculation) {
@@ -64,7 +64,7 @@ public final class Formats {
   static Fault unknown(String wanted, List<Format> offered) {
     String allowed = offered.stream().map(Format::name).collect(Collectors.joining(", "));
     return new Fault(
-        FaultCode.NOT_ALLOWED,
+        FaultCode.UNACCEPTABLE,
         "/format",
         wanted,
         allowed,

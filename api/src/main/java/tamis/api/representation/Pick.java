@@ -22,8 +22,8 @@ import tamis.engine.record.TextOrObject;
  * @param value null if the result does not hold it
  */
 record Pick(String pointer, Form form, @Nullable Object value) {
-  private static final Form GRAMS_BY_NAME =
-      new Form.Mapped(new Form.Words(), new Form.Numeric(double.class, false));
+  private static final Form BILL_BY_NAME =
+      new Form.Mapped(new Form.Words(), new Form.Nested(Bill.Weighed.class));
 
   /** The whole result. */
   static Pick whole(Record result) {
@@ -68,7 +68,7 @@ record Pick(String pointer, Form form, @Nullable Object value) {
       return at(name, component.form(), record == null ? null : component.of(record));
     }
     if (pointer.isEmpty() && name.equals(Bill.NAME) && Bill.isAddedTo(shape) && record != null) {
-      return at(name, GRAMS_BY_NAME, Bill.of(record));
+      return at(name, BILL_BY_NAME, Bill.of(record));
     }
     throw nothing(all, "there is no `" + name + "`", shape.components().keySet(), name);
   }

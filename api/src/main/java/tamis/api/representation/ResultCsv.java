@@ -18,7 +18,7 @@ public final class ResultCsv {
   static byte[] of(Record result, Options options) {
     String picked = options.pick();
     if (picked != null) {
-      return of(Pick.of(result, picked), options);
+      return of(Incomplete.checked(result, picked, options), options);
     }
     @Nullable Component table = Shape.of(result.getClass()).table();
     return of(table == null ? Pick.whole(result) : Pick.of(result, "/" + table.name()), options);

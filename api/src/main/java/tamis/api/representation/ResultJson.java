@@ -6,7 +6,6 @@ import com.fasterxml.jackson.core.StreamWriteConstraints;
 import java.io.IOException;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.fault.Refusal;
-import tamis.engine.record.Form;
 import tamis.engine.record.Shape;
 import tamis.engine.spi.Answer;
 
@@ -47,7 +46,7 @@ public final class ResultJson {
           result(writer, answer.result());
           String pick = options.pick();
           if (pick != null) {
-            picked(writer, Pick.of(answer.result(), pick), options);
+            picked(writer, Incomplete.checked(answer.result(), pick, options));
           }
           json.writeFieldName("remarks");
           writer.any(answer.remarks());
@@ -74,11 +73,8 @@ public final class ResultJson {
     writer.json().writeEndObject();
   }
 
-  private static void picked(JsonWriter writer, Pick pick, Options options) throws IOException {
+  private static void picked(JsonWriter writer, Pick pick) throws IOException {
     @Nullable Object value = pick.value();
-    if (value == null && pick.form() instanceof Form.Numeric && !options.partial()) {
-      throw Incomplete.absent(pick.pointer());
-    }
     writer.json().writeFieldName("picked");
     if (value == null) {
       writer.json().writeNull();

@@ -7,7 +7,6 @@ import org.jspecify.annotations.Nullable;
 import tamis.engine.fault.Fault;
 import tamis.engine.fault.FaultCode;
 import tamis.engine.fault.Refusal;
-import tamis.engine.quantity.Money;
 import tamis.engine.record.Component;
 import tamis.engine.record.Form;
 import tamis.engine.record.RecordReader;
@@ -28,19 +27,10 @@ final class ResultText {
     Shape shape = Shape.of(result.getClass());
     String picked = options.pick();
     String pointer = picked == null ? headline(shape) : picked;
-    Pick pick = Pick.of(result, pointer);
-    refuseParts(pick, shape);
-    if (!options.partial()) {
-      @Nullable Refusal inPart = Incomplete.inPart(result, pick.pointer());
-      if (inPart != null) {
-        throw inPart;
-      }
-    }
+    refuseParts(Pick.of(result, pointer), shape);
+    Pick pick = Incomplete.checked(result, pointer, options);
     @Nullable Object value = pick.value();
     if (value == null) {
-      if (isFigure(pick.form()) && !options.partial()) {
-        throw Incomplete.absent(pick.pointer());
-      }
       return "";
     }
     try {
@@ -87,12 +77,6 @@ final class ResultText {
                   + "` has parts; pick for example one of "
                   + allowed));
     }
-  }
-
-  /** Numbers and money: what is not known of them is told, not left empty. */
-  private static boolean isFigure(Form form) {
-    return form instanceof Form.Numeric
-        || (form instanceof Form.Text text && text.type() == Money.class);
   }
 
   /** Pointers of the single values that results of a shape have. */

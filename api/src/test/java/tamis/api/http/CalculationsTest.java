@@ -115,7 +115,7 @@ class CalculationsTest {
         .ask()
         .get(ADDRESS + "&format=png")
         .then()
-        .statusCode(422)
+        .statusCode(406)
         .body("faults[0].pointer", is("/format"));
   }
 

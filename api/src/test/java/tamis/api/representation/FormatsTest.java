@@ -75,7 +75,7 @@ class FormatsTest {
   void an_unknown_format_is_refused_with_the_known_ones() {
     Fault fault = Refused.only(() -> chosen("pdf", false, null));
 
-    assertThat(fault.code()).isEqualTo(FaultCode.NOT_ALLOWED);
+    assertThat(fault.code()).isEqualTo(FaultCode.UNACCEPTABLE);
     assertThat(fault.allowed()).isEqualTo("json, csv, text, svg");
   }
 

@@ -199,7 +199,7 @@ class QueryInputTest {
             faultsOf(
                 "format=pdf&pick=lines&decimal=x&errors=x&units=x&bom=x&partial=x&sources=x&step=0"))
         .containsExactlyInAnyOrder(
-            "not-allowed /format",
+            "unacceptable /format",
             "not-allowed /pick",
             "not-allowed /decimal",
             "not-allowed /errors",

@@ -88,11 +88,19 @@ class ResultCsvTest {
   @Test
   void a_map_gives_a_row_for_each_name_and_a_single_value_one_cell() {
     assertThat(csv(WeighingResults.usual(), "pick=/bill"))
-        .isEqualTo("name,value\r\negg-white,225.25\r\nsugar-granulated,300\r\n");
+        .isEqualTo("name,grams\r\negg-white,225.25\r\nsugar-granulated,300\r\n");
     assertThat(csv(WeighingResults.usual(), "pick=/lines/0/grams")).isEqualTo("grams\r\n150\r\n");
     assertThat(csv(WeighingResults.usual(), "pick=/incomplete"))
         .isEqualTo("value\r\n/per100g/fat\r\n");
-    assertThat(csv(WeighingResults.usual(), "pick=/portion/fat")).isEqualTo("fat\r\n");
+    assertThat(csv(WeighingResults.usual(), "pick=/portion/fat&partial=yes")).isEqualTo("fat\r\n");
+  }
+
+  @Test
+  void a_picked_figure_that_is_not_known_or_in_part_is_told() {
+    for (String figure : List.of("/portion/fat", "/per100g/fat")) {
+      assertThat(Refused.at(() -> csv(WeighingResults.usual(), "pick=" + figure)))
+          .containsExactly("incomplete /pick");
+    }
   }
 
   @Test

@@ -58,7 +58,8 @@ class ResultJsonTest {
         new Answer<>(WeighingResults.usual(), List.of(remark), List.of(cited));
 
     String start = "{\"calculation\":\"weighing\",\"result\":" + USUAL;
-    String bill = ",\"bill\":{\"egg-white\":225.25,\"sugar-granulated\":300}}";
+    String bill =
+        ",\"bill\":{\"egg-white\":{\"grams\":225.25},\"sugar-granulated\":{\"grams\":300}}}";
     String remarks =
         ",\"remarks\":[{\"kind\":\"caution\",\"code\":\"hot-syrup\",\"message\":\"syrup burns\","
             + "\"pointer\":\"/formula/stages/0\"}]";
@@ -75,7 +76,7 @@ class ResultJsonTest {
   void what_is_picked_stands_beside_the_result() {
     Answer<Weighing.Result> answer = Answer.of(WeighingResults.usual());
 
-    assertThat(answer(answer, "pick=/bill/egg-white"))
+    assertThat(answer(answer, "pick=/bill/egg-white/grams"))
         .contains(",\"picked\":225.25,\"remarks\":[]");
     assertThat(answer(answer, "pick=/lines/1"))
         .contains(",\"picked\":{\"ingredient\":\"sugar-granulated\",\"grams\":300},");

@@ -34,11 +34,11 @@ class ResultTextTest {
     "pick=/lines/2/how, by-the-cup",
     "pick=/lines/0/ingredient, egg-white",
     "pick=/lines/0/price, 4.40",
-    "pick=/bill/egg-white, 225.25",
+    "pick=/bill/egg-white/grams, 225.25",
     "pick=/per100g/protein, 0",
     "decimal=comma, '2,5'",
     "pick=/price&decimal=comma, '11,50'",
-    "pick=/bill/egg-white&decimal=comma, '225,25'",
+    "pick=/bill/egg-white/grams&decimal=comma, '225,25'",
     "pick=/lines/0/ingredient&decimal=comma, egg-white",
     "pick=/per100g/fat&partial=yes, 12.4",
   })

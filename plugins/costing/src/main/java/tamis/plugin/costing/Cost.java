@@ -135,7 +135,7 @@ public final class Cost implements Calculation<Cost.Input, Cost.Result> {
       @Described(value = "What is left of that price over all costs", unit = "%")
           @Nullable Double marginPercent,
       @Described("What a change of one price does") @Nullable Rise rise,
-      @Described("What there is no price of") List<String> missing,
+      @Described("What there is no price of, or one of 0") List<String> missing,
       @Described("Figures that are known in part only (JSON Pointers)") List<String> incomplete) {}
 
   @Override

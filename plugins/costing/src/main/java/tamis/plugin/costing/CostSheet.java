@@ -125,7 +125,7 @@ final class CostSheet {
     return used;
   }
 
-  /** What there is no price of; also says which prices are nothing. */
+  /** What there is no price of, or one of 0; says which is which. */
   List<String> missing(Notes notes) {
     List<String> missing = new ArrayList<>();
     List<String> free = new ArrayList<>();
@@ -144,7 +144,8 @@ final class CostSheet {
       notes.remark(
           "price-zero",
           "/prices",
-          "the price is 0, so these count as costing nothing: " + String.join(", ", free));
+          "the cost is known in part only: the price is 0 of " + String.join(", ", free));
+      missing.addAll(free);
     }
     List<String> unweighed =
         bill.keySet().stream().filter(this::isAsNeeded).map(Ingredient::id).toList();

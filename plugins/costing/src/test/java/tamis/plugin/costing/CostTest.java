@@ -237,11 +237,12 @@ class CostTest extends CalculationContract<Cost.Input, Cost.Result> {
   }
 
   @Test
-  void a_price_of_nothing_is_told() {
+  void a_price_of_nothing_leaves_the_cost_known_in_part() {
     Answer<Cost.Result> answer =
         asked(formula("dish", "water 5 g"), "prices", prices("water 1 kg 0 EUR"));
     assertThat(answer.result().total()).isEqualTo(money("0 EUR"));
-    assertThat(answer.result().incomplete()).isEmpty();
+    assertThat(answer.result().incomplete()).contains("/total");
+    assertThat(answer.result().missing()).containsExactly("water");
     assertThat(answer.remarks()).extracting(Remark::code).contains("price-zero");
   }
 
