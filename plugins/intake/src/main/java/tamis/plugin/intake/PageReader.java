@@ -130,6 +130,8 @@ final class PageReader {
         add(line, Page.Kind.NOTE);
       } else if (again && section == Section.STEPS && words(text) <= WORDS_OF_A_LATE_LINE) {
         ingredient(line, read);
+      } else if (hasFormOfIngredient(line, read)) {
+        late(line, read);
       } else {
         add(line, section == Section.STEPS ? Page.Kind.STEP : Page.Kind.NOTE);
       }
@@ -138,6 +140,73 @@ final class PageReader {
     } else if (!partHeading(line, read)) {
       other(line, read);
     }
+  }
+
+  /** A line of ingredients among steps or notes: it is not passed over as one of them. */
+  private void late(SourceLine line, ReadLine read) {
+    boolean doubtful = section == Section.NOTES && read.doubts().isEmpty();
+    ingredient(
+        line,
+        doubtful
+            ? read.doubted("it stands among the notes: whether it belongs to them is not clear")
+            : read);
+  }
+
+  /**
+   * Whether a short line begins with an amount, or names a food or a part of one, or holds an
+   * amount with a unit, and says no work: then it is no step, understood or not.
+   */
+  private boolean hasFormOfIngredient(SourceLine line, ReadLine read) {
+    String text = line.text();
+    int words = words(text);
+    boolean ended = text.endsWith(".") || text.endsWith("!") || text.endsWith("?");
+    if (isDirection(text) || startsWithNumber(text) || words > WORDS_OF_A_LINE) {
+      return false;
+    }
+    Phrase phrase = Phrase.of(text, tongue);
+    @Nullable Amount amount = new AmountReader(tongue, phrase).at(0);
+    boolean article = amount != null && !phrase.isNumber(0) && amount.low() == 1;
+    if (amount != null && (!article || hasUnit(read))) {
+      boolean sentence = ended && words > WORDS_OF_A_BARE_LINE;
+      boolean few = words <= WORDS_OF_A_LATE_LINE || (read.isIngredientKnown() && hasUnit(read));
+      return few && !sentence && !isOtherThanFood(phrase, amount.next());
+    }
+    if (ended || words > WORDS_OF_A_LATE_LINE || goesOn()) {
+      return false;
+    }
+    boolean named = read.isIngredientNamed() && words <= WORDS_OF_A_BARE_LINE;
+    return named || startsVaguely(text) || holdsMeasure(phrase);
+  }
+
+  /** "20 minutes at 180 °C": a time, a warmth or a length. */
+  private boolean isOtherThanFood(Phrase phrase, int at) {
+    int unit = phrase.isDash(at) ? at + 1 : at;
+    return phrase.is(unit, "°")
+        || phrase.is(unit, "%")
+        || (phrase.has(unit) && Innocent.isMeasureOfNoFood(Phrase.folded(phrase.get(unit).text())));
+  }
+
+  private boolean holdsMeasure(Phrase phrase) {
+    for (int i = 0; i < phrase.size(); i++) {
+      @Nullable Measure measure = phrase.isNumber(i) ? lines.measures(phrase).at(i) : null;
+      if (measure != null && measure.unit() != null && !measure.container()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether the line before breaks off within a sentence of a step. */
+  private boolean goesOn() {
+    if (entries.isEmpty()) {
+      return false;
+    }
+    Page.Entry last = entries.get(entries.size() - 1);
+    String text = last.source().text();
+    boolean prose = last.kind() == Page.Kind.STEP || last.kind() == Page.Kind.NOTE;
+    return prose
+        && words(text) > WORDS_OF_A_BARE_LINE
+        && ".!?:)".indexOf(text.charAt(text.length() - 1)) < 0;
   }
 
   /** A line in brackets, or one that calls itself a note. */
@@ -221,7 +290,8 @@ final class PageReader {
     while (phrase.has(at) && !phrase.isWord(at)) {
       at++;
     }
-    boolean listed = phrase.is(1, ",") || phrase.is(1, ":") || phrase.size() == 1;
+    boolean listed =
+        phrase.is(1, ",") || phrase.is(1, "(") || phrase.is(1, ":") || phrase.size() == 1;
     return at == 0 && !listed && tongue.match("verb", phrase, 0) != null;
   }
 
@@ -231,6 +301,8 @@ final class PageReader {
     boolean sentence = (text.endsWith(".") && words > 2) || words > 12;
     if (tongue.match("keeping", Phrase.of(text, tongue), 0) != null) {
       add(line, Page.Kind.NOTE);
+    } else if (hasFormOfIngredient(line, read)) {
+      ingredient(line, read);
     } else if (isDirection(text) || startsWithNumber(text) || sentence) {
       boolean started = entries.stream().anyMatch(e -> e.kind() == Page.Kind.INGREDIENT);
       section = started && section == Section.UNKNOWN ? Section.STEPS : section;
