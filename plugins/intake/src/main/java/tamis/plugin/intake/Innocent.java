@@ -8,7 +8,7 @@ final class Innocent {
       Set.of(
           ("minute minutes min mins hour hours hr hrs h day days week weeks month months second"
                   + " seconds year years time times inch inches in cm mm centimetre centimetres"
-                  + " centimeter centimeters millimetre mm \" ″ ' degree degrees f c fahrenheit"
+                  + " centimeter centimeters millimetre \" ″ ' degree degrees f c fahrenheit"
                   + " celsius percent proof minuten stunde stunden std tag tage mal grad heure heures"
                   + " jour jours fois degrés minuti ora ore giorni volte gradi minuto minutos hora"
                   + " horas días veces grados × x")
