@@ -38,19 +38,23 @@ final class DayCost {
     this.purchases = purchases;
   }
 
-  static DayCost of(
-      Production.Input input,
-      DayBill bill,
-      Stock onHand,
-      List<Making> order,
-      Collection<Morning.Group> groups,
-      Kitchen kitchen,
-      Notes notes) {
+  /** What things cost: prices that came with the orders go before those of the shop. */
+  static Purchases purchases(Production.Input input, Kitchen kitchen) {
     List<Pack> given = new ArrayList<>();
     for (int i = 0; i < input.prices().size(); i++) {
       given.add(Pack.of(input.prices().get(i), Pack.Origin.REQUEST, "/prices/" + i));
     }
-    Purchases purchases = Purchases.of(given, kitchen.prices(), kitchen::ingredient);
+    return Purchases.of(given, kitchen.prices(), kitchen::ingredient);
+  }
+
+  static DayCost of(
+      Production.Input input,
+      DayBill bill,
+      Purchases purchases,
+      List<Making> order,
+      Collection<Morning.Group> groups,
+      Kitchen kitchen,
+      Notes notes) {
     PricedBill priced = PricedBill.of(needed(bill, order), purchases, kitchen::ingredient, notes);
     Wrapping wrapping = Wrapping.of(groups, purchases);
     List<Money> used = new ArrayList<>(wrapping.used());
@@ -59,7 +63,7 @@ final class DayCost {
         .forEach(row -> used.add(row.offer().money()));
     @Nullable Rates rates = Rates.of(input.currency(), input.rates(), used);
     List<String> missing = missing(priced, wrapping, notes);
-    ShoppingList list = new ShoppingList(purchases, kitchen, onHand, rates);
+    ShoppingList list = new ShoppingList(purchases, kitchen, rates);
     List<Sheet.Bought> bought = list.of(bill.net(), wrapping, notes);
     if (rates == null) {
       return new DayCost(null, groups.size(), missing, bought);

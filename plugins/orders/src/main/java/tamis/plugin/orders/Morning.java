@@ -18,6 +18,7 @@ import tamis.engine.formula.Formula;
 import tamis.engine.formula.FormulaRef;
 import tamis.engine.note.Notes;
 import tamis.engine.note.Remark;
+import tamis.engine.price.Purchases;
 import tamis.engine.spi.Answer;
 import tamis.engine.spi.Kitchen;
 
@@ -90,8 +91,9 @@ final class Morning {
     List<Making> order = all.stream().filter(making -> making.needed() > 0).toList();
     remarkOnFormulas();
     Cautions.of(order, notes);
-    DayBill bill = DayBill.of(order, stock);
-    DayCost cost = DayCost.of(input, bill, stock, order, groups.values(), kitchen, notes);
+    Purchases purchases = DayCost.purchases(input, kitchen);
+    DayBill bill = DayBill.of(order, stock, purchases, kitchen);
+    DayCost cost = DayCost.of(input, bill, purchases, order, groups.values(), kitchen, notes);
     List<Sheet.Ordered> ordered = ordered(cost);
     return Answer.of(
         new Production.Result(

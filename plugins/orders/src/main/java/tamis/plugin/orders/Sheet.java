@@ -47,8 +47,9 @@ public final class Sheet {
       @Described("Id of what is left") String ingredient,
       @Described(value = "Left when all is made", unit = "g") double grams,
       @Described("Id of the whole it comes from") String from,
-      @Described(value = "What all batches by themselves would leave", unit = "g") double madeGrams,
-      @Described(value = "Of it used in other batches that day", unit = "g") double usedGrams) {}
+      @Described(value = "All of it that the wholes give which are opened", unit = "g")
+          double madeGrams,
+      @Described(value = "Of it used that day", unit = "g") double usedGrams) {}
 
   /** One thing to buy. */
   public record Bought(

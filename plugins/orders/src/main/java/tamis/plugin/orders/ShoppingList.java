@@ -17,7 +17,7 @@ import tamis.engine.quantity.Money;
 import tamis.engine.spi.Kitchen;
 
 /** What must be bought, in whole packs; a part without a price as the whole it comes from. */
-record ShoppingList(Purchases purchases, Kitchen kitchen, Stock stock, @Nullable Rates rates) {
+record ShoppingList(Purchases purchases, Kitchen kitchen, @Nullable Rates rates) {
   private static final double HARDLY_ANY = 1e-9;
 
   /** Paid for, but not carried home. */
@@ -43,11 +43,7 @@ record ShoppingList(Purchases purchases, Kitchen kitchen, Stock stock, @Nullable
     List<Sheet.Bought> list = new ArrayList<>();
     needs.forEach(
         (item, need) -> {
-          // Eggs on hand also give the yolks that are bought as eggs.
-          double rest = need.grams() - stock.take(item, need.grams());
-          if (rest > HARDLY_ANY) {
-            list.add(bought(item, rest, null, need.offer()));
-          }
+          list.add(bought(item, need.grams(), null, need.offer()));
         });
     wrapping
         .counts()

@@ -92,10 +92,14 @@ final class Stock {
     return making;
   }
 
+  /** What is not taken yet. */
+  double rest(String ingredient) {
+    return onHand.getOrDefault(ingredient, 0.0) - taken.getOrDefault(ingredient, 0.0);
+  }
+
   /** Takes what there is, at most {@code grams}. */
   double take(String ingredient, double grams) {
-    double left = onHand.getOrDefault(ingredient, 0.0) - taken.getOrDefault(ingredient, 0.0);
-    double now = Math.max(0, Math.min(left, grams));
+    double now = Math.max(0, Math.min(rest(ingredient), grams));
     taken.merge(ingredient, now, Double::sum);
     return now;
   }
