@@ -35,6 +35,9 @@ record Drafted(
   /** How far a weight in brackets may be from the one by volume before it is told. */
   private static final double TOLERANCE = 0.15;
 
+  /** How many times one may be of the other before neither is believed. */
+  private static final double FAR = 2;
+
   /** How warm a food is changes its weight by less than the spread of its density. */
   private static final Set<String> TEMPERS = Set.of("cold", "warm", "hot", "lukewarm", "boiling");
 
@@ -78,6 +81,9 @@ record Drafted(
       }
       double loose = volume && state == null && hasStates() ? 0.1 : 0;
       loose += grams == null ? 0 : compared(grams, quantity, kept);
+      if (!whys.isEmpty()) {
+        return new Drafted(null, null, whys, told, 0);
+      }
       loose += isImprecise(parsed) ? 0.1 : 0;
       Line line =
           new Line(
@@ -262,6 +268,9 @@ record Drafted(
                   + Math.round(said.typical())
                   + " g");
           loose = 0.4;
+          if (grams.low() > FAR * said.high() || said.low() > FAR * grams.high()) {
+            whys.add("`" + used + "` and `" + text + "` are too far apart to be the same");
+          }
         }
       }
       return loose;

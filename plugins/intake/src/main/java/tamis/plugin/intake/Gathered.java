@@ -17,6 +17,7 @@ final class Gathered {
   private @Nullable String size;
   private String asWritten = "";
   private boolean asNeeded;
+  private boolean summed;
   private double loose;
 
   Gathered(String text) {
@@ -66,6 +67,13 @@ final class Gathered {
     return found != null && found.isKnown();
   }
 
+  /** Whether the mass of what is named is known in a state. */
+  boolean hasState(String state) {
+    return found != null
+        && found.ingredient() != null
+        && found.ingredient().states().contains(state);
+  }
+
   @Nullable Found found() {
     return found;
   }
@@ -96,6 +104,32 @@ final class Gathered {
       plain = plain.substring(1).strip();
     }
     return plain;
+  }
+
+  List<String> preparations() {
+    return preparation;
+  }
+
+  @Nullable String size() {
+    return size;
+  }
+
+  /** Whether nothing is doubtful, and no second ingredient told. */
+  boolean isSettled() {
+    return doubts.isEmpty() && besides.isEmpty();
+  }
+
+  boolean isAlsoSaid() {
+    return !also.isEmpty();
+  }
+
+  void summed() {
+    summed = true;
+  }
+
+  /** Whether what is added behind the name is in the measure. */
+  boolean isSummed() {
+    return summed;
   }
 
   void asNeeded() {

@@ -32,17 +32,23 @@ final class LineReader {
 
   /** What the line says; nothing of it is dropped. */
   ReadLine read(String text) {
-    Phrase phrase = Phrase.of(text, tongue);
     Gathered gathered = new Gathered(text);
+    read(text, gathered);
+    new Leftover(tongue, finder, measures, text).check(gathered);
+    return gathered.line();
+  }
+
+  private void read(String text, Gathered gathered) {
+    Phrase phrase = Phrase.of(text, tongue);
     int from = behindBullet(phrase);
     Tail tail = new Tail(tongue, phrase);
     int nameEnd = tail.nameEnd(from);
     if (new PartReader(tongue, finder, larder, phrase).read(from, nameEnd, gathered)) {
       tail.read(nameEnd, gathered, measures(phrase), finder);
-      return gathered.line();
+      return;
     }
     if (sizedLikeSomething(phrase, from, gathered)) {
-      return gathered.line();
+      return;
     }
     @Nullable Measure measure = measures(phrase).at(from);
     Tongue.@Nullable Match vague = tongue.match("vague", phrase, from);
@@ -53,7 +59,6 @@ final class LineReader {
     } else if (!nameFirst(phrase, from, gathered)) {
       unmeasured(phrase, from, gathered);
     }
-    return gathered.line();
   }
 
   /** The token behind bullets, boxes to tick and numbers of a list. */

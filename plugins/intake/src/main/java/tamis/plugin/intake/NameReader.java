@@ -172,6 +172,10 @@ final class NameReader {
 
   /** A state, with the adverbs before it: "freshly grated". */
   private Tongue.@Nullable Match state(int from) {
+    Tongue.@Nullable Match whole = tongue.match("state", phrase, from);
+    if (whole != null) { // "lightly packed"
+      return whole;
+    }
     int at = from;
     while (tongue.match("adverb", phrase, at) != null) {
       at = tongue.behind("adverb", phrase, at);

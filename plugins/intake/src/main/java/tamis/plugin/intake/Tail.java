@@ -182,10 +182,14 @@ record Tail(Tongue tongue, Phrase phrase) {
 
   private void more(Measure extra, Gathered gathered, MeasureReader measures) {
     @Nullable Measure first = gathered.measure();
-    boolean purpose = extra.next() < phrase.size() && !phrase.is(extra.next(), ".");
+    boolean divided =
+        phrase.is(extra.next(), ",")
+            && phrase.folded(extra.next() + 1, phrase.size()).matches("divided\\.?");
+    boolean purpose = !divided && extra.next() < phrase.size() && !phrase.is(extra.next(), ".");
     @Nullable Measure sum = first == null || purpose ? null : measures.together(first, extra);
     if (sum != null) {
       gathered.measure(sum);
+      gathered.summed();
       gathered.forgetAlso(); // what was said once more was said of the first part
     }
     gathered.loosen(sum == null ? 0.2 : 0.05);

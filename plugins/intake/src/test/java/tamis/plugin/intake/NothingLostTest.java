@@ -1,6 +1,7 @@
 package tamis.plugin.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -45,5 +46,82 @@ class NothingLostTest {
       strings = {"20 minutes at 350 °F", "Butter the pan", "1. Mix all", "Bake 30 minutes."})
   void work_stays_a_step(String last) {
     assertThat(read("Cake\n1 cup flour\nBeat well.\n" + last).lines()).hasSize(1);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "2 teaspoons cream of tartar, 1 of soda",
+        "1 egg (plus 1 yolk)",
+        "1 egg yolk, plus 1 egg for glazing",
+        "3 eggs plus 2 whites",
+        "2 eggs, plus 1 egg beaten, for brushing",
+        "1 cup milk mixed with 1 egg",
+        "1 cup milk in which 2 tbsp of butter is melted",
+        "1 cup milk scalded with a vanilla bean",
+        "4 eggs, their weight in butter",
+        "1 lb sugar to 1 lb fruit",
+        "1 cup butter (half lard)",
+        "1 cup sugar (half brown)",
+        "2 cups flour (1 white, 1 wheat)",
+        "3 tbsp butter, plus 1 tbsp melted",
+        "100 g butter, plus 20 g for greasing",
+        "1 cup sugar, plus 2 tbsp for sprinkling",
+        "100 g sugar (+ 20 g for the top)",
+        "2 eggs beaten with a little milk",
+        "1 cup sugar (or 3/4 cup honey)",
+        "4 eggs (or 5 small eggs)",
+        "1 No. 10 can apples",
+        "1 #2 can peaches",
+        "1 can coconut milk",
+        "1 cup oats",
+        "1 cup walnuts in shell",
+        "1 tsp (50 g) salt",
+        "1 tbsp lemon",
+        "1 tsp orange",
+        "1 tsp almond"
+      })
+  void a_second_amount_or_food_or_a_doubtful_one_is_told(String text) {
+    assertThat(read(text).unresolved()).isNotEmpty();
+  }
+
+  @Test
+  void a_second_part_of_an_egg_is_told_in_french() {
+    assertThat(LabelledLines.read("2 œufs + 1 jaune", "fr").unresolved()).isNotEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "1 cup butter, cut into 2 cm pieces",
+        "100 g butter, cut in 1-inch cubes",
+        "2 eggs, at room temperature",
+        "2 cups flour, sifted 3 times",
+        "2 (8-oz) packages cream cheese",
+        "1 cup water (110 °F)",
+        "1 cup sugar, divided",
+        "100 g butter, cut in half"
+      })
+  void work_and_sizes_are_no_second_amount(String text) {
+    assertThat(read(text).unresolved()).isEmpty();
+  }
+
+  @Test
+  void more_of_the_same_is_added() {
+    Intake.Result result = read("1/2 cup sugar, plus 1/4 cup, divided");
+    assertThat(result.unresolved()).isEmpty();
+    assertThat(result.lines().get(0).grams()).isEqualTo(150, within(0.5));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"2 eggs (medium)", "3 medium-sized eggs", "2 eggs, medium"})
+  void eggs_are_of_their_size(String text) {
+    assertThat(read(text).lines().get(0).ingredient()).isEqualTo("egg-medium");
+  }
+
+  @Test
+  void lightly_packed_is_not_packed() {
+    assertThat(read("1 cup lightly packed brown sugar").unresolved()).hasSize(1);
+    assertThat(read("1 cup packed brown sugar").unresolved()).isEmpty();
   }
 }
