@@ -86,6 +86,7 @@ final class Morning {
       gather(input.orders().get(i), i);
     }
     Stock stock = Stock.of(input.stock(), kitchen, this::making, notes, faults);
+    Timetable.check(input, kitchen, faults);
     List<Making> all = faults.isEmpty() ? settled() : List.of();
     faults.refuseIfAny();
     List<Making> order = all.stream().filter(making -> making.needed() > 0).toList();

@@ -20,6 +20,8 @@ public record Timetable(
   /** Batches that one timeline takes. */
   private static final int MOST_BATCHES = 200;
 
+  private static final String ANY_TIME = "2000-01-01T12:00";
+
   /** One step. */
   public record Step(
       @Described("Its name among the steps") String id,
@@ -56,8 +58,7 @@ public record Timetable(
     try {
       return read(Found.of(kitchen.calculate("timeline", asked(input, work)).result()), work);
     } catch (Refusal refusal) {
-      refuseWrongTimes(refusal);
-      String why = refusal.faults().get(0).message();
+      String why = refusal.faults().get(0).message().replace("`finishAt`", "`due`");
       notes.remark("no-timeline", "/due", "there is no timeline: " + why);
       return null;
     }
@@ -72,22 +73,39 @@ public record Timetable(
     if (input.cooks() != null) {
       asked.put("cooks", input.cooks());
     }
+    addTimes(input, asked);
+    return asked;
+  }
+
+  private static void addTimes(Production.Input input, Map<String, Object> asked) {
     if (input.zone() != null) {
       asked.put("zone", input.zone());
     }
     if (!input.shifts().isEmpty()) {
       asked.put("shifts", input.shifts().stream().map(Written::of).toList());
     }
-    return asked;
   }
 
-  /** What the caller said of shifts and zone goes by the same names there. */
-  private static void refuseWrongTimes(Refusal refusal) {
-    Faults ours = new Faults();
-    refusal.faults().stream()
-        .filter(fault -> fault.pointer().startsWith("/shifts") || fault.pointer().equals("/zone"))
-        .forEach(ours::add);
-    ours.refuseIfAny();
+  /**
+   * Shifts and zones that cannot be meant, whether or not there is a timeline: the calculation of
+   * timelines reads them with a step that takes no time.
+   */
+  static void check(Production.Input input, Kitchen kitchen, Faults faults) {
+    if (input.zone() == null && input.shifts().isEmpty()) {
+      return;
+    }
+    Map<String, Object> step = Written.map("id", "any", "minutes", 0, "hands", false);
+    Map<String, Object> asked = Written.map("activities", List.of(step), "finishAt", ANY_TIME);
+    addTimes(input, asked);
+    try {
+      kitchen.calculate("timeline", asked);
+    } catch (Refusal refusal) {
+      // What the caller said of shifts and zone goes by the same names there.
+      refusal.faults().stream()
+          .filter(
+              fault -> fault.pointer().startsWith("/shifts/") || fault.pointer().equals("/zone"))
+          .forEach(faults::add);
+    }
   }
 
   private static Timetable read(Found found, DayWork work) {

@@ -141,6 +141,41 @@ class ProductionRefusalsTest {
   }
 
   @Test
+  void shifts_and_zones_are_read_without_a_time_and_without_stages_too() {
+    for (String formula : List.of("sponge", "snow")) {
+      assertThat(
+              faults(
+                  List.of(order(formula, "portions", 8.0, 1)),
+                  "zone",
+                  "No/Where",
+                  "shifts",
+                  List.of(map("from", "x", "to", "y"), map("from", "05:00", "to", "05:00"))))
+          .as(formula)
+          .extracting(Fault::pointer)
+          .containsExactlyInAnyOrder("/zone", "/shifts/0/from", "/shifts/0/to", "/shifts/1/to");
+    }
+  }
+
+  @Test
+  void shifts_that_can_be_meant_are_taken_without_a_time() {
+    for (Object shift :
+        List.of(
+            map("from", "04:00", "to", "12:00"),
+            map("from", "22:00", "to", "04:00"),
+            map("from", "2026-05-01T04:00", "to", "2026-05-01T12:00"))) {
+      Map<String, Object> input =
+          map(
+              "orders",
+              List.of(order("sponge", "portions", 8.0, 1)),
+              "zone",
+              "Europe/Zurich",
+              "shifts",
+              List.of(shift));
+      assertThat(Shop.ofCakes().calculate("production", input).result()).isNotNull();
+    }
+  }
+
+  @Test
   void more_batches_than_anybody_makes_are_refused() {
     assertThat(
             faults(

@@ -458,6 +458,26 @@ class ProductionTest extends CalculationContract<Production.Input, Production.Re
   }
 
   @Test
+  void a_time_that_is_too_early_is_told_with_the_earliest() {
+    Answer<Production.Result> answer =
+        asked(
+            List.of(order("sponge", "portions", 8.0, 1)),
+            "asOf",
+            "2026-05-02T07:00",
+            "due",
+            "2026-05-02T07:30");
+    assertThat(answer.result().timeline()).isNull();
+    assertThat(answer.remarks())
+        .filteredOn(remark -> remark.code().equals("no-timeline"))
+        .singleElement()
+        .satisfies(
+            remark ->
+                assertThat(remark.message())
+                    .contains("`due` 2026-05-02T07:30 is too early")
+                    .endsWith("the earliest it can be ready is 2026-05-02T07:40"));
+  }
+
+  @Test
   void what_can_hurt_is_told() {
     Map<String, Object> boiled = map("kind", "sugar-syrup", "low", "116 °C", "high", "121 °C");
     Map<String, Object> sweet =
