@@ -25,7 +25,7 @@ final class Innocent {
   private static final Set<String> BEFORE =
       Set.of(
           ("into about approx approximately around ca circa from type typ tipo no nr page seite"
-                  + " size number recipe vom environ unas t #")
+                  + " size number recipe note vom environ unas t #")
               .split(" "));
 
   private Innocent() {}

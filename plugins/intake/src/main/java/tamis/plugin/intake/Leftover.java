@@ -103,6 +103,7 @@ record Leftover(Tongue tongue, NameFinder finder, Measures measures, String text
           HALF.contains(word)
               && (i == 0 || !INTO.contains(Phrase.folded(phrase.get(i - 1).text())))
               && !phrase.isDash(i + 1)
+              && tongue.match("state", phrase, i + 1) == null
               && i + 1 < phrase.size();
       if (half || (joins && isFood(phrase, i + 1))) {
         tell(said, (plus || with) && !or && !half, gathered);
@@ -128,7 +129,7 @@ record Leftover(Tongue tongue, NameFinder finder, Measures measures, String text
   /** "Shortening (butter)": another food in brackets. */
   private void sameFood(String said, Gathered gathered) {
     @Nullable Found found = gathered.found();
-    @Nullable Found other = finder.find(said);
+    @Nullable Found other = finder.find(beforeJoin(said));
     if (found != null
         && other != null
         && other.ingredient() != null
@@ -136,6 +137,18 @@ record Leftover(Tongue tongue, NameFinder finder, Measures measures, String text
         && !other.ingredient().id().startsWith("egg")) {
       tell(said, false, gathered);
     }
+  }
+
+  /** The words up to the first "or" or "and": "butter or both". */
+  private String beforeJoin(String said) {
+    Phrase phrase = Phrase.of(said, tongue);
+    for (int i = 1; i < phrase.size(); i++) {
+      boolean joins = tongue.match("or", phrase, i) != null;
+      if (joins || tongue.match("and", phrase, i) != null) {
+        return phrase.text(0, i);
+      }
+    }
+    return said;
   }
 
   private static void tell(String said, boolean beside, Gathered gathered) {

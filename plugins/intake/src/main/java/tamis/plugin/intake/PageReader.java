@@ -202,11 +202,15 @@ final class PageReader {
       return false;
     }
     Page.Entry last = entries.get(entries.size() - 1);
-    String text = last.source().text();
     boolean prose = last.kind() == Page.Kind.STEP || last.kind() == Page.Kind.NOTE;
-    return prose
-        && words(text) > WORDS_OF_A_BARE_LINE
-        && ".!?:)".indexOf(text.charAt(text.length() - 1)) < 0;
+    Phrase before = Phrase.of(last.source().text(), tongue);
+    int end = before.size() - 1;
+    boolean joins =
+        before.is(end, ",")
+            || tongue.match("and", before, end) != null
+            || tongue.match("or", before, end) != null
+            || tongue.match("of", before, end) != null;
+    return prose && end > 2 && joins;
   }
 
   /** A line in brackets, or one that calls itself a note. */

@@ -41,6 +41,12 @@ class NothingLostTest {
     assertThat(result.lines().get(1).text()).isEqualTo(last);
   }
 
+  @Test
+  void a_food_behind_a_long_step_without_a_point_is_a_line() {
+    String step = "Beat the eggs and the sugar together until they are light and fluffy";
+    assertThat(unresolved("Cake\n1 cup flour\n" + step + "\nsalt")).containsExactly("salt");
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {"20 minutes at 350 °F", "Butter the pan", "1. Mix all", "Bake 30 minutes."})
@@ -79,7 +85,8 @@ class NothingLostTest {
         "1 tsp (50 g) salt",
         "1 tbsp lemon",
         "1 tsp orange",
-        "1 tsp almond"
+        "1 tsp almond",
+        "1 cup lard, butter or both"
       })
   void a_second_amount_or_food_or_a_doubtful_one_is_told(String text) {
     assertThat(read(text).unresolved()).isNotEmpty();
@@ -100,6 +107,8 @@ class NothingLostTest {
         "2 (8-oz) packages cream cheese",
         "1 cup water (110 °F)",
         "1 cup sugar, divided",
+        "6 tbsp butter, half melted",
+        "1 cup flour (see note 2)",
         "100 g butter, cut in half"
       })
   void work_and_sizes_are_no_second_amount(String text) {
