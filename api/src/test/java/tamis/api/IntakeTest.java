@@ -128,6 +128,18 @@ class IntakeTest {
   }
 
   @Test
+  void what_was_written_for_a_file_stays_when_another_is_read() throws IOException {
+    recipe("a.txt", "Buns\n- 2 cups bread flour\n- a lump of butter the size of an egg\n");
+    assertThat(run()).isEqualTo(1);
+    Files.writeString(
+        side, Files.readString(side).replaceAll(",\r\n(?=$)", ",50 g butter\r\n"));
+    Files.delete(recipes.resolve("a.txt"));
+    recipe("b.txt", "Rolls\n- 2 cups bread flour\n");
+    assertThat(run()).isZero();
+    assertThat(Files.readString(side)).contains("50 g butter");
+  }
+
+  @Test
   void a_side_file_that_is_no_such_table_is_told_and_left() throws IOException {
     recipe("a.txt", "Buns\n2 cups bread flour\n");
     Files.writeString(side, "my,notes\n1,2\n");

@@ -67,11 +67,11 @@ final class OutFolder {
         return;
       }
     }
-    // The mark comes first: a run that ends between the two finds a file it may write again.
+    // The file comes first: a run that ends between the two finds what it would write again.
     written.add(name);
+    replace(path, bytes);
     marks.put(name, fingerprint(bytes));
     writeMarks();
-    replace(path, bytes);
   }
 
   private void writeMarks() throws IOException {

@@ -53,7 +53,7 @@ final class SqliteWriting implements Writing {
       List<Outcome> outcomes = kept(writes, moment);
       run("COMMIT");
       return outcomes;
-    } catch (SQLException | RuntimeException failed) {
+    } catch (SQLException | RuntimeException | Error failed) {
       undo(failed);
       throw failed;
     } finally {
@@ -61,7 +61,7 @@ final class SqliteWriting implements Writing {
     }
   }
 
-  private void undo(Exception failed) {
+  private void undo(Throwable failed) {
     forget(); // the driver closes a statement that fails
     try {
       run("ROLLBACK");

@@ -94,6 +94,10 @@ final class Turns {
     List<Turn> turns = first();
     try {
       keep(turns);
+    } catch (Error broken) { // of memory, say: those who wait must not wait for ever
+      var failed = new IllegalStateException("the writing broke off", broken);
+      turns.stream().filter(turn -> !turn.isDone()).forEach(turn -> turn.failed = failed);
+      throw broken;
     } finally {
       passOn();
       turns.forEach(turn -> LockSupport.unpark(turn.thread));

@@ -11,6 +11,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import tamis.engine.fault.FaultCode;
@@ -62,6 +63,24 @@ class TurnsTest {
       } else {
         assertThat(all.get(i).get().about()).isEqualTo("w" + i);
       }
+    }
+  }
+
+  @Test
+  void an_error_in_a_group_leaves_nobody_waiting() throws Exception {
+    List<Future<Outcome>> all =
+        kept(
+            new Turns(
+                writes -> {
+                  if (writes.size() > 1) {
+                    throw new OutOfMemoryError("as in a test");
+                  }
+                  return keepSlowly(writes);
+                }));
+    assertThat(all.get(0).get(30, TimeUnit.SECONDS).about()).isEqualTo("w0");
+    for (Future<Outcome> one : all.subList(1, all.size())) {
+      assertThatThrownBy(() -> one.get(30, TimeUnit.SECONDS))
+          .hasRootCauseInstanceOf(OutOfMemoryError.class);
     }
   }
 

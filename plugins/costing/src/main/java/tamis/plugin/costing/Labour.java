@@ -20,7 +20,11 @@ public record Labour(
       @Described(value = "Id of the stage, or formula/stage", example = "syrup", most = 200)
           String stage,
       @Described(value = "How long it takes hands", example = "12 min") TimeSpan duration,
-      @Described("What an hour costs at this stage, if it differs") @Nullable Money ratePerHour) {}
+      @Described("What an hour costs at this stage, if it differs") @Nullable Money ratePerHour) {
+    public StageTime {
+      Refusals.negative(ratePerHour, "/ratePerHour");
+    }
+  }
 
   public Labour {
     Refusals.negative(ratePerHour, "/ratePerHour");

@@ -1,6 +1,7 @@
 package tamis.plugin.costing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 import static tamis.plugin.costing.Bench.formula;
@@ -15,6 +16,8 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import tamis.engine.fault.Refusal;
+import tamis.engine.quantity.TimeSpan;
 import tamis.engine.note.Remark;
 import tamis.engine.quantity.Money;
 import tamis.engine.record.Limits;
@@ -215,6 +218,14 @@ class CostTest extends CalculationContract<Cost.Input, Cost.Result> {
     CostLine yolk = asked(formula("dish", "egg-yolk 6 each")).result().lines().get(0);
     assertThat(yolk.boughtAs()).isEqualTo("egg");
     assertThat(yolk.purchasedGrams()).isEqualTo(300, within(1e-9));
+  }
+
+  @Test
+  void a_wage_below_nothing_is_a_fault() {
+    TimeSpan hour = TimeSpan.ofMinutes(60);
+    assertThatThrownBy(() -> new Labour.StageTime("syrup", hour, money("-50 EUR")))
+        .isInstanceOf(Refusal.class)
+        .hasMessageContaining("-50");
   }
 
   // what is not known -----------------------------------------------------------------------

@@ -15,7 +15,7 @@ final class WebPage {
   static Source read(String html, int which, Notes notes) {
     Document page = Jsoup.parse(html);
     List<Map<?, ?>> recipes = new ArrayList<>();
-    for (Element script : page.select("script[type=application/ld+json]")) {
+    for (Element script : page.select("script[type^=application/ld+json]")) {
       try {
         recipes.addAll(RecipeNodes.in(JsonText.parse(script.data())));
       } catch (JsonText.Broken broken) {

@@ -23,6 +23,9 @@ import tamis.engine.spi.Kitchen;
 
 /** Works out one quote; equal lines once. */
 final class Quoting {
+  /** A sum of parts that should be whole may fall short by this. */
+  private static final double HARDLY_ANY = 1e-9;
+
   private final Quote.Input input;
   private final Kitchen kitchen;
   private final Offers offers;
@@ -142,7 +145,7 @@ final class Quoting {
       return asked.size().portions() * asked.count();
     }
     @Nullable Double written = batch.root().formula().yieldOrNothing().portions();
-    return written == null ? null : (Double) Math.floor(written * batch.factor() * asked.count());
+    return written == null ? null : (Double) Math.floor(written * batch.factor() * asked.count() + HARDLY_ANY);
   }
 
   /** Lines with their time: all that is asked of one thing is made together. */
