@@ -131,8 +131,7 @@ class IntakeTest {
   void what_was_written_for_a_file_stays_when_another_is_read() throws IOException {
     recipe("a.txt", "Buns\n- 2 cups bread flour\n- a lump of butter the size of an egg\n");
     assertThat(run()).isEqualTo(1);
-    Files.writeString(
-        side, Files.readString(side).replaceAll(",\r\n(?=$)", ",50 g butter\r\n"));
+    Files.writeString(side, Files.readString(side).replaceAll(",\r\n(?=$)", ",50 g butter\r\n"));
     Files.delete(recipes.resolve("a.txt"));
     recipe("b.txt", "Rolls\n- 2 cups bread flour\n");
     assertThat(run()).isZero();

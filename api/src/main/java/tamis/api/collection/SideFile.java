@@ -112,7 +112,10 @@ final class SideFile {
     return open;
   }
 
-  /** Writes the table with all that a person wrote in it, or takes it away if there is nothing in it. */
+  /**
+   * Writes the table with all that a person wrote in it, or takes it away if there is nothing in
+   * it.
+   */
   void write() throws IOException {
     corrections.forEach(rows::putIfAbsent); // of files that this run did not read
     if (rows.isEmpty()) {

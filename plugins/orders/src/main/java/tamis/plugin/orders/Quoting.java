@@ -145,7 +145,9 @@ final class Quoting {
       return asked.size().portions() * asked.count();
     }
     @Nullable Double written = batch.root().formula().yieldOrNothing().portions();
-    return written == null ? null : (Double) Math.floor(written * batch.factor() * asked.count() + HARDLY_ANY);
+    return written == null
+        ? null
+        : (Double) Math.floor(written * batch.factor() * asked.count() + HARDLY_ANY);
   }
 
   /** Lines with their time: all that is asked of one thing is made together. */
