@@ -94,7 +94,7 @@ final class Morning {
     Cautions.of(order, notes);
     Purchases purchases = DayCost.purchases(input, kitchen);
     DayBill bill = DayBill.of(order, stock, purchases, kitchen);
-    DayCost cost = DayCost.of(input, bill, purchases, order, groups.values(), kitchen, notes);
+    DayCost cost = DayCost.of(input, bill, purchases, all, groups.values(), kitchen, notes);
     List<Sheet.Ordered> ordered = ordered(cost);
     return Answer.of(
         new Production.Result(

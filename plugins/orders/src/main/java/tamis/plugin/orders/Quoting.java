@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -14,6 +15,7 @@ import tamis.engine.fault.Refusal;
 import tamis.engine.formula.Batch;
 import tamis.engine.formula.Formula;
 import tamis.engine.formula.FormulaRef;
+import tamis.engine.formula.To;
 import tamis.engine.ingredient.Ingredient;
 import tamis.engine.note.Notes;
 import tamis.engine.price.Shares;
@@ -32,7 +34,7 @@ final class Quoting {
   private final Faults faults = new Faults();
   private final Map<Asked, Quote.@Nullable Line> known = new HashMap<>();
   private final Map<String, @Nullable Declared> declared = new HashMap<>();
-  private final Map<String, Double> times = new HashMap<>();
+  private final Map<String, Double> times = new LinkedHashMap<>();
   private final Map<Asked, Double> factors = new HashMap<>();
   private final Map<String, Formula> formulas = new HashMap<>();
 
@@ -62,9 +64,9 @@ final class Quoting {
     refuseCurrencies(lines);
     faults.refuseIfAny();
     lines = timed(lines);
-    @Nullable String earliest = latest(lines);
+    @Nullable String earliest = together(lines);
     Notes notes = new Notes();
-    remark(lines, notes);
+    remark(lines, earliest, notes);
     return Answer.of(
         new Quote.Result(total(lines), lines, earliest, earliest == null ? null : inTime(earliest)),
         notes);
@@ -159,35 +161,41 @@ final class Quoting {
 
   /** When it is done if it is begun now, one cook, nothing else in hand. */
   private @Nullable String earliest(String name, double factor) {
-    @Nullable Formula formula = formulas.get(name);
-    if (input.asOf() == null || formula == null) {
+    return finish(Map.of(name, factor));
+  }
+
+  /** When all of it is done: the same cook makes one thing and the other. */
+  private @Nullable String together(List<Quote.Line> lines) {
+    if (lines.isEmpty() || lines.stream().anyMatch(line -> line.earliest() == null)) {
       return null;
     }
+    return times.size() == 1 ? lines.get(0).earliest() : finish(times);
+  }
+
+  private @Nullable String finish(Map<String, Double> factors) {
+    if (input.asOf() == null) {
+      return null;
+    }
+    List<Object> wanted = new ArrayList<>();
+    for (Map.Entry<String, Double> one : factors.entrySet()) {
+      @Nullable Formula formula = formulas.get(one.getKey());
+      if (formula == null) {
+        return null;
+      }
+      To to = Times.of(formula, one.getValue());
+      wanted.add(Written.map("formula", one.getKey(), "to", Written.of(to)));
+    }
     try {
-      Map<String, Object> wanted =
-          Written.map("formula", name, "to", Written.of(Times.of(formula, factor)));
       return Found.of(
               kitchen
                   .calculate(
                       "timeline",
-                      Written.map("formulas", List.of(wanted), "startAt", input.asOf().toString()))
+                      Written.map("formulas", wanted, "startAt", input.asOf().toString()))
                   .result())
           .text("finish");
     } catch (Refusal notToBeTold) {
       return null;
     }
-  }
-
-  private static @Nullable String latest(List<Quote.Line> lines) {
-    @Nullable String latest = null;
-    for (Quote.Line line : lines) {
-      if (line.earliest() == null) {
-        return null;
-      }
-      boolean later = latest == null || time(line.earliest()).isAfter(time(latest));
-      latest = later ? line.earliest() : latest;
-    }
-    return latest;
   }
 
   private static LocalDateTime time(String text) {
@@ -222,7 +230,7 @@ final class Quoting {
     return total == null ? null : Shares.rounded(total.amount(), total.currency());
   }
 
-  private void remark(List<Quote.Line> lines, Notes notes) {
+  private void remark(List<Quote.Line> lines, @Nullable String earliest, Notes notes) {
     notes.caution(
         "allergens-as-documented",
         "",
@@ -234,9 +242,8 @@ final class Quoting {
     if (input.asOf() == null) {
       return;
     }
-    if (lines.stream().anyMatch(line -> line.earliest() == null)) {
-      notes.remark(
-          "time-on-request", "/orders", "a line without an earliest time is timed on request");
+    if (earliest == null) {
+      notes.remark("time-on-request", "/orders", "what has no earliest time is timed on request");
     } else {
       notes.estimate(
           "earliest-estimated",

@@ -210,6 +210,15 @@ class ProductionTest extends CalculationContract<Production.Input, Production.Re
   }
 
   @Test
+  void what_stock_gives_whole_costs_what_making_it_would_with_all_its_parts() {
+    List<Object> two = List.of(order("gateau", "pieces", 1.0, 2));
+    List<Object> stock = List.of(map("formula", "gateau", "quantity", "20 kg"));
+    Production.Result held = asked(two, "stock", stock).result();
+    assertThat(held.batches()).isEmpty();
+    assertThat(held.orders().get(0).cost()).isEqualTo(asked(two).result().orders().get(0).cost());
+  }
+
+  @Test
   void cream_left_over_is_matched_to_what_it_would_cover() {
     List<Object> stock = List.of(map("formula", "custard", "quantity", "2 kg"));
     List<Object> cakes =

@@ -60,7 +60,15 @@ class QuoteTest extends CalculationContract<Quote.Input, Quote.Result> {
             map("portions", 32.0, "pieces", 2.0),
             "stages",
             List.of(
-                map("id", "whisk-in-secret", "station", "mixer", "duration", "30 min"),
+                map(
+                    "id",
+                    "whisk-in-secret",
+                    "station",
+                    "mixer",
+                    "duration",
+                    "30 min",
+                    "hands",
+                    true),
                 map(
                     "id",
                     "rest",
@@ -82,7 +90,13 @@ class QuoteTest extends CalculationContract<Quote.Input, Quote.Result> {
             "almond-ground 100 g; egg-white 3 each",
             "yield",
             map("portions", 24.0, "pieces", 24.0))
-        .with("rye", "rye-flour 1 kg; water 700 g", "yield", map("bakeLoss", "10 %", "pieces", 2.0))
+        .with(
+            "rye",
+            "rye-flour 1 kg; water 700 g",
+            "yield",
+            map("bakeLoss", "10 %", "pieces", 2.0),
+            "stages",
+            List.of(map("id", "knead", "station", "bench", "duration", "80 min", "hands", true)))
         .with("tart", "egg 1 each", "yield", map("portions", 8.0))
         .with("dollar-cake", "egg 1 each", "yield", map("portions", 8.0))
         .with("broken", ">secret-cream 10 cup", "yield", map("portions", 8.0))
@@ -175,6 +189,21 @@ class QuoteTest extends CalculationContract<Quote.Input, Quote.Result> {
     Answer<Quote.Result> untold = asked(List.of(line("coffee-layer-cake", "pieces", 1.0, 1)));
     assertThat(untold.result().earliest()).isNull();
     assertThat(untold.result().inTime()).isNull();
+  }
+
+  @Test
+  void two_things_wait_for_the_same_hands() {
+    Object[] now = {"asOf", "2026-05-01T06:00", "due", "2026-05-01T07:45"};
+    List<Object> both =
+        List.of(line("coffee-layer-cake", "pieces", 2.0, 1), line("rye", "pieces", 2.0, 1));
+    Quote.Result result = asked(both, now).result();
+    assertThat(result.lines())
+        .extracting(Quote.Line::earliest)
+        .containsExactly("2026-05-01T07:30", "2026-05-01T07:20");
+    assertThat(result.earliest())
+        .as("30 min at the mixer, then 80 at the bench")
+        .isEqualTo("2026-05-01T07:50");
+    assertThat(result.inTime()).isFalse();
   }
 
   /** Nothing of how it is made or what it costs, wherever it might stand. */

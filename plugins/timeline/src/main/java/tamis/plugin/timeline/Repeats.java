@@ -103,7 +103,9 @@ final class Repeats {
     if (to != null && to.pieces() != null) {
       return to.pieces();
     }
-    if (to != null && !to.pans().isEmpty()) {
+    // Pieces that are tins: other tins are asked for, so many pieces come out.
+    boolean inTins = yield.pieces() == null || pans(yield.pans()) == yield.pieces();
+    if (to != null && !to.pans().isEmpty() && inTins) {
       return pans(to.pans());
     }
     if (yield.pieces() != null) {

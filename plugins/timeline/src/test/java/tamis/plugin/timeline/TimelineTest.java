@@ -115,6 +115,21 @@ class TimelineTest extends CalculationContract<Timeline.Input, Timeline.Result> 
   }
 
   @Test
+  void pieces_on_trays_are_counted_as_pieces_not_as_trays() {
+    Map<String, Object> tray = map("pan", "rectangle-13x9x2-in", "count", 2);
+    Map<String, Object> buns =
+        with(
+            formula("buns", List.of(stage("shape", "bench", 1, true, "per", "piece"))),
+            "yield",
+            map("pieces", 24, "pans", List.of(tray)),
+            "to",
+            map("pans", List.of(with(tray, "count", 4))));
+    Timeline.Result result =
+        Timelines.result(map("formulas", List.of(buns), "startAt", "2026-05-01T04:00"));
+    assertThat(result.minutes()).isEqualTo(48);
+  }
+
+  @Test
   void batches_and_sizes_multiply_the_work() {
     Map<String, Object> buns =
         formula("buns", List.of(stage("shape", "bench", 1, true, "per", "piece")));
