@@ -1,10 +1,12 @@
 package tamis.plugin.orders;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.formula.Batch.Part;
 import tamis.engine.formula.Per;
@@ -23,6 +25,8 @@ final class DayWork {
   private final Map<String, Map<String, Object>> activities = new LinkedHashMap<>();
   private final Map<String, Named> names = new LinkedHashMap<>();
   private final Map<Making, List<String>> ends = new LinkedHashMap<>();
+  private final Set<String> labels = new HashSet<>();
+  private final List<String> untimed = new ArrayList<>();
   private final Notes notes;
 
   /** Whose stage an activity is. */
@@ -45,6 +49,11 @@ final class DayWork {
     return List.copyOf(activities.values());
   }
 
+  /** Stages that do not say how long they take. */
+  List<String> untimed() {
+    return List.copyOf(untimed);
+  }
+
   @Nullable Named named(String id) {
     return names.get(id);
   }
@@ -57,16 +66,26 @@ final class DayWork {
       making.parts().keySet().forEach(part -> last.addAll(ends.getOrDefault(part, List.of())));
     } else if (plan != null) {
       int batches = plan.batches();
+      String label = label(making);
       int number = 0;
       for (BatchPlan.Load load : plan.loads()) {
         for (int i = 0; i < load.number(); i++) {
           number++;
-          String prefix = making.name() + (batches > 1 ? "-" + number : "");
+          String prefix = label + (batches > 1 ? "/batch-" + number : "");
           last.addAll(batch(making, load.size(), prefix));
         }
       }
     }
     ends.put(making, last);
+  }
+
+  /** Its name, told apart from another of the same name, such as an earlier revision. */
+  private String label(Making making) {
+    String label = making.name();
+    for (int other = 2; !labels.add(label); other++) {
+      label = making.name() + "-" + other;
+    }
+    return label;
   }
 
   /** Adds the stages of one batch and answers those that no other of it waits for. */
@@ -120,15 +139,8 @@ final class DayWork {
 
   private double minutes(Making making, Stage stage, double times) {
     if (stage.duration() == null) {
-      notes.remark(
-          "duration-missing",
-          "/due",
-          "stage `"
-              + stage.id()
-              + "` of `"
-              + making.name()
-              + "` does not say how long it takes; the timeline has no time for it");
-      return 0;
+      untimed.add("`" + stage.id() + "` of `" + making.name() + "`");
+      return 0; // and then there is no timeline
     }
     return stage.duration().minutes() * repeats(making, stage, times);
   }

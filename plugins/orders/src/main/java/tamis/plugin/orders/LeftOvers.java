@@ -30,16 +30,17 @@ final class LeftOvers {
       if (grams > 0) {
         over.add(
             new Sheet.Over(making.name(), grams, covers(making, grams, input, kitchen, notes)));
-        if (!making.formula().shelfLife().isEmpty()) {
-          notes.caution(
-              "keeping-time",
-              "",
-              "`"
-                  + making.name()
-                  + "` is over; keep it no longer than its shelf life and local rules allow: "
-                  + String.join(
-                      ", ", making.formula().shelfLife().stream().map(LeftOvers::words).toList()));
-        }
+        List<String> lives = making.formula().shelfLife().stream().map(LeftOvers::words).toList();
+        notes.caution(
+            "keeping-time",
+            "",
+            "`"
+                + making.name()
+                + (lives.isEmpty()
+                    ? "` is over and tells no shelf life; cool it at once, use it soon, and follow"
+                        + " local rules"
+                    : "` is over; keep it no longer than its shelf life and local rules allow: "
+                        + String.join(", ", lives)));
       }
     }
     return over;

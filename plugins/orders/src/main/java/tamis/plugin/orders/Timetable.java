@@ -50,6 +50,14 @@ public record Timetable(
       return null;
     }
     DayWork work = DayWork.of(order, notes);
+    if (!work.untimed().isEmpty()) {
+      notes.remark(
+          "no-timeline",
+          "/due",
+          "there is no timeline: these stages do not say how long they take: "
+              + String.join(", ", work.untimed().stream().distinct().toList()));
+      return null;
+    }
     if (work.activities().isEmpty()) {
       notes.remark(
           "no-timeline", "/due", "there is no timeline: none of these formulas names its stages");

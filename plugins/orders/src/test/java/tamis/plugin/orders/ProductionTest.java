@@ -444,7 +444,7 @@ class ProductionTest extends CalculationContract<Production.Input, Production.Re
             map("portions", 1.0),
             "stages",
             List.of(
-                map("id", "whip"),
+                map("id", "whip", "duration", "2 min"),
                 map("id", "shape", "duration", "1 min", "per", "piece"),
                 map(
                     "id",
@@ -458,12 +458,50 @@ class ProductionTest extends CalculationContract<Production.Input, Production.Re
                     "after",
                     List.of("shape"))));
     answer = asked(List.of(map("formula", dish, "portions", 1.0)), "due", "2026-05-02T07:30");
-    assertThat(answer.remarks())
-        .extracting(Remark::code)
-        .contains("duration-missing", "repeats-not-known");
+    assertThat(answer.remarks()).extracting(Remark::code).contains("repeats-not-known");
     assertThat(answer.result().timeline().start())
         .as("three loads of 20 g")
         .isEqualTo("2026-05-02T06:44");
+  }
+
+  @Test
+  void a_stage_of_unknown_length_leaves_no_timeline() {
+    Map<String, Object> dish =
+        Shop.formula(
+            "dish",
+            "egg 1 each",
+            "yield",
+            map("portions", 1.0),
+            "stages",
+            List.of(map("id", "whip"), map("id", "bake", "duration", "15 min")));
+    Answer<Production.Result> answer =
+        asked(List.of(map("formula", dish, "portions", 1.0)), "due", "2026-05-02T07:30");
+    assertThat(answer.result().timeline()).isNull();
+    assertThat(answer.remarks())
+        .filteredOn(remark -> remark.code().equals("no-timeline"))
+        .singleElement()
+        .satisfies(remark -> assertThat(remark.message()).contains("`whip` of `dish`"));
+  }
+
+  @Test
+  void two_formulas_of_one_name_are_both_timed() {
+    List<Object> stages = List.of(map("id", "whip", "duration", "15 min", "hands", true));
+    Map<String, Object> yield = map("portions", 1.0);
+    List<Object> both =
+        List.of(
+            map(
+                "formula",
+                Shop.formula("dish", "egg 1 each", "yield", yield, "stages", stages),
+                "portions",
+                1.0),
+            map(
+                "formula",
+                Shop.formula("dish", "egg 2 each", "yield", yield, "stages", stages),
+                "portions",
+                1.0));
+    Production.Result result = asked(both, "due", "2026-05-02T07:30").result();
+    assertThat(result.timeline().steps()).hasSize(2);
+    assertThat(result.timeline().start()).isEqualTo("2026-05-02T07:00");
   }
 
   @Test
