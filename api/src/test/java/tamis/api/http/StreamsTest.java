@@ -187,7 +187,7 @@ class StreamsTest {
   @ParameterizedTest(name = "{0} {1}")
   @CsvSource({
     "?format=csv,                 422, JSON",
-    "?format=no-such,             422, format",
+    "?format=no-such,             406, format",
     "?colour=red,                 422, colour",
     "?sources=perhaps&pick=x,     422, pick",
     "?k=%ff,                      400, UTF-8",

@@ -78,7 +78,7 @@ class TablesTest {
         .statusCode(404)
         .body("detail", containsString("did you mean pans"));
     served.ask().get("/v1/tables/pans.csv?format=json").then().statusCode(422);
-    served.ask().get("/v1/tables/pans?format=text").then().statusCode(422);
+    served.ask().get("/v1/tables/pans?format=text").then().statusCode(406);
     served
         .ask()
         .get("/v1/tables/pans?decimal=dot")
