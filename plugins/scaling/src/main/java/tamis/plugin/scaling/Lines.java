@@ -4,14 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import tamis.engine.fault.Bounds;
 import tamis.engine.formula.Batch;
 import tamis.engine.formula.Batch.BatchLine;
 import tamis.engine.formula.Formula;
 import tamis.engine.formula.FormulaRef;
 import tamis.engine.note.Notes;
-import tamis.engine.quantity.Dimension;
-import tamis.engine.quantity.Quantity;
 import tamis.engine.quantity.ScaleStep;
 import tamis.engine.quantity.Shown;
 import tamis.engine.quantity.Spread;
@@ -20,6 +17,7 @@ import tamis.engine.quantity.Spread;
 final class Lines {
   private static final double USUAL_DEVIATION = 2;
   private static final double SENSITIVE_DEVIATION = 5;
+  private static final double NO_DEVIATION = 1e-9;
 
   private final FormulaRef formula;
   private final Rounding rounding;
@@ -58,7 +56,7 @@ final class Lines {
         altitude == null ? null : altitude.percent(line.ingredient(), pointer);
     Spread grams = line.grams();
     double rounded = rounded(grams.typical(), rounding);
-    double deviation = grams.typical() == 0 ? 0 : (rounded / grams.typical() - 1) * 100;
+    double deviation = deviation(rounded, grams.typical());
     remark(line, deviation);
     return new ScaledLine(
         line.path(),
@@ -72,10 +70,16 @@ final class Lines {
         rounded,
         deviation,
         line.isAsNeeded() ? Scaling.AS_NEEDED : Scaling.shown(grams.typical(), units),
-        counted(line.quantity()),
+        Counted.of(line.quantity()),
         line.remains() == 1 ? null : line.remains(),
         change,
         line.isAsNeeded() ? true : null);
+  }
+
+  /** What rounding changes, in percent; what is only the last bit of a double is none. */
+  private static double deviation(double rounded, double grams) {
+    double percent = grams == 0 ? 0 : (rounded / grams - 1) * 100;
+    return Math.abs(percent) < NO_DEVIATION ? 0 : percent;
   }
 
   private void remark(BatchLine line, double deviation) {
@@ -106,23 +110,5 @@ final class Lines {
       here = inner == null ? null : inner.object();
     }
     return place.toString();
-  }
-
-  /** Eggs, sticks and spoons as a baker counts them, to a quarter. */
-  private static @Nullable String counted(@Nullable Quantity quantity) {
-    if (quantity == null) {
-      return null;
-    }
-    Dimension dimension = quantity.dimension();
-    if (dimension == Dimension.MASS) {
-      return null;
-    }
-    return ScaleStep.round(quantity.amount(), 0.25) > 0
-        ? number(ScaleStep.round(quantity.amount(), 0.25)) + " " + quantity.unit()
-        : number(ScaleStep.round(quantity.amount(), 0.01)) + " " + quantity.unit();
-  }
-
-  private static String number(double amount) {
-    return Bounds.plain(amount);
   }
 }

@@ -254,6 +254,37 @@ class ScalingTest extends CalculationContract<Scaling.Input, Scaling.Result> {
         .isEqualTo(result.lines().stream().mapToDouble(ScaledLine::grams).sum(), within(1e-9));
   }
 
+  @ParameterizedTest(name = "{0} of {1} times {2} is counted {3}")
+  @CsvSource({
+    "milk-whole, 1 l, 0.37, 370 ml",
+    "milk-whole, 1 l, 0.473, 473 ml",
+    "milk-whole, 1 l, 1.13, 1.13 l",
+    "milk-whole, 200 ml, 0.5817, 116 ml",
+    "milk-whole, 1 cup, 0.37, 0.37 cup",
+    "milk-whole, 1 cup, 1.13, 1.13 cup",
+    "milk-whole, 3 cup, 0.76, 2.25 cup",
+    "salt, 1 tsp, 0.08, 0.08 tsp",
+    "salt, 1 tsp, 0.001, 0.001 tsp",
+    "sugar-granulated, 3 tbsp, 1.13, 3.5 tbsp",
+    "egg, 4 each, 0.5817, 2.25 each",
+    "egg, 4 each, 3.3333333, 13.25 each"
+  })
+  void what_is_counted_is_never_far_from_what_is_weighed(
+      String ingredient, String quantity, double factor, String counted) {
+    Map<String, Object> one = formula("one", ingredient + " " + quantity);
+    List<ScaledLine> lines = scaled(one, "to", map("factor", factor)).result().lines();
+    assertThat(lines).extracting(ScaledLine::counted).containsExactly(counted);
+  }
+
+  @Test
+  void what_a_scale_shows_exactly_deviates_by_nothing() {
+    Map<String, Object> milk = formula("milk", "milk-whole 206.2655 g; salt 3.1 g");
+    Map<String, Object> stock = map("ingredient", "milk-whole", "quantity", "120 g");
+    List<ScaledLine> lines = scaled(milk, "to", map("stock", List.of(stock))).result().lines();
+    assertThat(lines.get(0).roundedGrams()).isEqualTo(120);
+    assertThat(lines.get(0).deviationPercent()).isZero();
+  }
+
   @Test
   void lines_tell_what_they_are_for() {
     Map<String, Object> cake = formula("cake", "butter-unsalted 2 stick; salt as needed");
