@@ -80,6 +80,11 @@ final class AllergenRules {
       return !standing().equals(NOT_NAMED);
     }
 
+    /** Whether it is wheat, or one of its kinds: {@code wheat (spelt)}. */
+    boolean isKindOfWheat() {
+      return name().startsWith("wheat");
+    }
+
     /** Words that say the allergen where they stand in the name of an ingredient. */
     List<String> words() {
       return List.of(row.text("words").split(";"));

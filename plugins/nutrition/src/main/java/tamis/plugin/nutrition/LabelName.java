@@ -58,9 +58,10 @@ final class LabelName {
   }
 
   private static String word(Naming allergen) {
-    return allergen.species() == null || allergen.name().equals("wheat")
-        ? allergen.name()
-        : allergen.species();
+    if (allergen.isKindOfWheat()) {
+      return allergen.name().replaceFirst(" \\(.*", "");
+    }
+    return allergen.species() == null ? allergen.name() : allergen.species();
   }
 
   private static List<Naming> allergens(Ingredient ingredient, LabelRegime regime) {
@@ -77,8 +78,10 @@ final class LabelName {
     return found;
   }
 
+  /** That spelt, durum and the like are wheat is not known to everybody, so wheat is to be read. */
   private static boolean says(String text, Naming allergen) {
-    return allergen.words().stream().anyMatch(word -> pattern(word).matcher(text).find());
+    List<String> enough = allergen.isKindOfWheat() ? List.of("wheat") : allergen.words();
+    return enough.stream().anyMatch(word -> pattern(word).matcher(text).find());
   }
 
   private static String marked(String text, List<Naming> allergens) {

@@ -9,6 +9,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import tamis.engine.fault.Refusal;
 import tamis.engine.ingredient.Allergen;
@@ -53,6 +54,7 @@ class AllergensTest extends CalculationContract<Allergens.Input, Allergens.Resul
                 "walnut-ground 10 g",
                 "oil-sesame 100 g remains 0",
                 "lupin-flour 5 g"))
+        .with(Bakery.formula("spelt-bread", Map.of(), "spelt-flour 500 g", "water 300 g"))
         .with(Bakery.formula("syrup", Map.of(), "sugar-granulated 100 g", "water 50 g"))
         .with(Bakery.formula("glazed", Map.of(), "own-nut-mix 10 g", "glucose-syrup 10 g"))
         .withIngredient(
@@ -115,10 +117,34 @@ class AllergensTest extends CalculationContract<Allergens.Input, Allergens.Resul
     assertThat(milk.gs1()).isEqualTo("AM");
   }
 
+  /** Reg. (EU) 1169/2011 Annex II, 1: "wheat, such as spelt and khorasan wheat". */
+  @ParameterizedTest(name = "{1} in {0} is told as {2}")
+  @CsvSource({
+    "EU, spelt, wheat (spelt)",
+    "EU, khorasan, wheat (khorasan)",
+    "EU, durum, wheat (durum)",
+    "UK, spelt, wheat (spelt)",
+    "UK, triticale, wheat and rye (triticale)",
+    "US, spelt, wheat",
+    "CA, spelt, wheat"
+  })
+  void a_kind_of_wheat_is_told_as_wheat(String regime, String kind, String told) {
+    AllergenFact fact = new AllergenFact(allergen("cereal-gluten"), kind);
+    AllergenRules.Naming naming = AllergenRules.naming(AllergenRegime.of(regime), fact);
+    assertThat(naming).isNotNull();
+    assertThat(naming.name()).isEqualTo(told);
+  }
+
+  @Test
+  void the_statement_names_wheat_for_its_kinds() {
+    assertThat(result(Map.of("formula", "spelt-bread", "regime", "EU")).statement())
+        .isEqualTo("Contains: wheat (spelt).");
+  }
+
   @Test
   void what_is_dusted_on_or_strained_off_counts() {
     Allergens.Result result = result(Map.of("formula", "eclairs", "regime", "EU"));
-    assertThat(one(result.contains(), "spelt").via())
+    assertThat(one(result.contains(), "wheat (spelt)").via())
         .containsExactly("shells > choux > spelt-flour");
     assertThat(one(result.contains(), "sesame seeds").via()).containsExactly("oil-sesame");
     assertThat(one(result.contains(), "eggs").via())

@@ -11,6 +11,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import tamis.engine.fault.Refusal;
 import tamis.engine.note.Remark;
 import tamis.engine.spi.Answer;
@@ -69,6 +70,7 @@ class IngredientListTest extends CalculationContract<IngredientList.Input, Ingre
                 "salt 2 g",
                 "almond-ground 12 g",
                 "butter-unsalted as needed"))
+        .with(Bakery.formula("spelt-bread", Map.of(), "spelt-flour 500 g", "water 300 g"))
         .with(Bakery.formula("poolish", Map.of(), "bread-flour 300 g", "water 300 g"))
         .with(
             Bakery.formula(
@@ -122,6 +124,15 @@ class IngredientListTest extends CalculationContract<IngredientList.Input, Ingre
     assertThat(quid.percent()).isEqualTo(percent, within(0.0005));
     assertThat(quid.text()).isEqualTo(text);
     assertThat(result(input).text()).contains(" (" + text + ")");
+  }
+
+  /** Reg. (EU) 1169/2011 Annex II, 1 and Article 21: the list refers to the name in the annex. */
+  @ParameterizedTest
+  @CsvSource({"EU", "UK", "US"})
+  void a_kind_of_wheat_says_that_it_is_wheat(String regime) {
+    assertThat(result(asked("spelt-bread", regime)).text())
+        .isEqualToIgnoringCase("spelt flour (wheat), water")
+        .contains("(WHEAT)");
   }
 
   @Test
