@@ -154,7 +154,7 @@ class ArchitectureTest {
       noClasses()
           .that()
           .resideOutsideOfPackages(
-              "tamis.api.representation..", "tamis.api.store..", "tamis.plugin.intake..")
+              "tamis.api.representation..", "tamis.api.store..", "tamis.plugin.intake.source..")
           .should()
           .dependOnClassesThat()
           .resideInAPackage("com.fasterxml.jackson..");

@@ -1,6 +1,5 @@
 package tamis.engine.quantity;
 
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.fault.Fault;
 import tamis.engine.fault.FaultCode;
@@ -12,26 +11,6 @@ import tamis.engine.fault.Refusal;
  */
 final class NumberReader {
   private static final int MOST_DIGITS = 40;
-  private static final Map<Character, Double> FRACTIONS =
-      Map.ofEntries(
-          Map.entry('½', 1 / 2.0),
-          Map.entry('⅓', 1 / 3.0),
-          Map.entry('⅔', 2 / 3.0),
-          Map.entry('¼', 1 / 4.0),
-          Map.entry('¾', 3 / 4.0),
-          Map.entry('⅕', 1 / 5.0),
-          Map.entry('⅖', 2 / 5.0),
-          Map.entry('⅗', 3 / 5.0),
-          Map.entry('⅘', 4 / 5.0),
-          Map.entry('⅙', 1 / 6.0),
-          Map.entry('⅚', 5 / 6.0),
-          Map.entry('⅐', 1 / 7.0),
-          Map.entry('⅛', 1 / 8.0),
-          Map.entry('⅜', 3 / 8.0),
-          Map.entry('⅝', 5 / 8.0),
-          Map.entry('⅞', 7 / 8.0),
-          Map.entry('⅑', 1 / 9.0),
-          Map.entry('⅒', 1 / 10.0));
 
   private final Cursor cursor;
 
@@ -102,7 +81,7 @@ final class NumberReader {
   private double fractionAfter() {
     int start = cursor.mark();
     char next = cursor.peek(1);
-    if (cursor.peek(0) == '-' && (Cursor.isDigit(next) || FRACTIONS.containsKey(next))) {
+    if (cursor.peek(0) == '-' && (Cursor.isDigit(next) || VulgarFractions.is(next))) {
       cursor.skip(1);
     } else if (!cursor.skipWord(" and ") && !cursor.skipWord(" & ")) {
       cursor.skipSpace();
@@ -130,11 +109,12 @@ final class NumberReader {
   }
 
   private @Nullable Double unicodeFraction() {
-    @Nullable Double fraction = FRACTIONS.get(cursor.peek(0));
-    if (fraction != null) {
-      cursor.skip(1);
+    char c = cursor.peek(0);
+    if (!VulgarFractions.is(c)) {
+      return null;
     }
-    return fraction;
+    cursor.skip(1);
+    return VulgarFractions.value(c);
   }
 
   private double over(double above, double below) {
@@ -208,7 +188,7 @@ final class NumberReader {
     char next = cursor.peek(0);
     return Cursor.isDigit(next)
         || (next == '.' && Cursor.isDigit(cursor.peek(1)))
-        || FRACTIONS.containsKey(next);
+        || VulgarFractions.is(next);
   }
 
   private static boolean isSlash(char c) {

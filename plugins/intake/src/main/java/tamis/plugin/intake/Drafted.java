@@ -15,6 +15,12 @@ import tamis.engine.quantity.Measures;
 import tamis.engine.quantity.Quantity;
 import tamis.engine.quantity.Spread;
 import tamis.engine.quantity.Units;
+import tamis.plugin.intake.line.Measure;
+import tamis.plugin.intake.line.MeasureReader;
+import tamis.plugin.intake.line.ReadLine;
+import tamis.plugin.intake.name.Found;
+import tamis.plugin.intake.word.Figures;
+import tamis.plugin.intake.word.Phrase;
 
 /**
  * A line of the formula made of a line that was read; or why none can be made of it.

@@ -13,6 +13,8 @@ import tamis.engine.record.ExactlyOne;
 import tamis.engine.spi.Answer;
 import tamis.engine.spi.Calculation;
 import tamis.engine.spi.Kitchen;
+import tamis.plugin.intake.source.Source;
+import tamis.plugin.intake.word.Language;
 
 /**
  * Reads what a baker has collected into a formula. Every line of the source is in {@code lines}, in

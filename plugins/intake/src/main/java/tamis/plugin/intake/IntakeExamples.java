@@ -2,6 +2,7 @@ package tamis.plugin.intake;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tamis.plugin.intake.word.Language;
 
 /** Two lines of text, and a page in German. */
 final class IntakeExamples {

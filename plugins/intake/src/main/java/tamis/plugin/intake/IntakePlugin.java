@@ -4,6 +4,7 @@ import java.util.List;
 import tamis.engine.spi.Calculation;
 import tamis.engine.spi.Plugin;
 import tamis.engine.table.Table;
+import tamis.plugin.intake.name.NamesByLanguage;
 
 /** Brings {@code intake} and the words it reads by. */
 public final class IntakePlugin implements Plugin {

@@ -11,6 +11,15 @@ import tamis.engine.quantity.Measures;
 import tamis.engine.record.Limits;
 import tamis.engine.record.RecordReader;
 import tamis.engine.spi.Kitchen;
+import tamis.plugin.intake.line.LineReader;
+import tamis.plugin.intake.name.Larder;
+import tamis.plugin.intake.page.Page;
+import tamis.plugin.intake.page.PageReader;
+import tamis.plugin.intake.page.RecipeReader;
+import tamis.plugin.intake.source.Source;
+import tamis.plugin.intake.source.SourceLine;
+import tamis.plugin.intake.word.Language;
+import tamis.plugin.intake.word.Tongue;
 
 /** Reads a source in the language that fits it best, and puts the answer together. */
 final class Reading {
@@ -131,11 +140,10 @@ final class Reading {
 
   private Page page(Language language, @Nullable Measures measures, int most) {
     LineReader lines = new LineReader(language, larder, measures == null ? Measures.US : measures);
-    PageReader reader = new PageReader(lines, corrections);
-    if (source.isPage()) {
-      List<SourceLine> page = source.page();
-      return reader.read(page.subList(0, Math.min(most, page.size())));
+    if (!source.isPage()) {
+      return new RecipeReader(lines, corrections).read(source, most);
     }
-    return reader.recipe(source, most);
+    List<SourceLine> page = source.page();
+    return new PageReader(lines, corrections).read(page.subList(0, Math.min(most, page.size())));
   }
 }

@@ -12,6 +12,10 @@ import tamis.engine.formula.Stage;
 import tamis.engine.formula.Yield;
 import tamis.engine.ingredient.Ingredient;
 import tamis.engine.ingredient.ReferenceIngredients;
+import tamis.engine.record.PlainValues;
+import tamis.plugin.intake.source.JsonText;
+import tamis.plugin.intake.source.RecipeNodes;
+import tamis.plugin.intake.word.Figures;
 
 /**
  * Writes a formula as a Recipe of schema.org in JSON-LD. What the vocabulary has no word for
@@ -37,7 +41,7 @@ final class RecipeJson {
       if (formula.notes() != null) {
         recipe.put("description", formula.notes());
       }
-      recipe.put(RecipeNodes.DOCUMENT, Plain.of(formula));
+      recipe.put(RecipeNodes.DOCUMENT, PlainValues.of(formula));
     }
     return JsonText.write(recipe);
   }

@@ -19,8 +19,10 @@ import tamis.engine.quantity.Quantity;
 import tamis.engine.quantity.Unit;
 import tamis.engine.quantity.Units;
 import tamis.engine.record.Component;
+import tamis.engine.record.PlainValues;
 import tamis.engine.record.Shape;
 import tamis.engine.spi.Kitchen;
+import tamis.plugin.intake.word.Figures;
 
 /**
  * The formula at another size or in other quantities. Sizes, weights and percentages are those of
@@ -47,9 +49,9 @@ final class Remade {
   }
 
   private Formula made() {
-    Map<String, Object> asked = new LinkedHashMap<>(Map.of("formula", Plain.of(formula)));
+    Map<String, Object> asked = new LinkedHashMap<>(Map.of("formula", PlainValues.of(formula)));
     if (to != null) {
-      asked.put("to", Plain.of(to));
+      asked.put("to", PlainValues.of(to));
     }
     Record scaled = kitchen.calculate("scaling", asked).result();
     double factor = number(scaled, "factor");

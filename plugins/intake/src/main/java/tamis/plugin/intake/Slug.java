@@ -1,5 +1,7 @@
 package tamis.plugin.intake;
 
+import tamis.plugin.intake.word.Phrase;
+
 /** Makes an id of words: lower-case letters and digits with hyphens between them. */
 final class Slug {
   private static final int LONGEST = 60;

@@ -8,6 +8,12 @@ import tamis.engine.fault.Fault;
 import tamis.engine.fault.FaultCode;
 import tamis.engine.fault.Refusal;
 import tamis.engine.note.Notes;
+import tamis.plugin.intake.source.Divided;
+import tamis.plugin.intake.source.JsonText;
+import tamis.plugin.intake.source.RecipeNodes;
+import tamis.plugin.intake.source.Sheet;
+import tamis.plugin.intake.source.Source;
+import tamis.plugin.intake.source.WebPage;
 
 /** Opens the source that an input brings. */
 final class Sources {
@@ -17,7 +23,7 @@ final class Sources {
     int which = input.recipe() == null ? 1 : input.recipe();
     if (input.text() != null) {
       Divided divided = Divided.of(input.text());
-      checked(which, divided.count());
+      Source.checked(which, divided.count());
       return Source.text(divided.part(which)).of(divided.count());
     }
     if (input.csv() != null) {
@@ -34,7 +40,7 @@ final class Sources {
           "/jsonld",
           "there is no object of the type Recipe in it; send the page as text or html instead");
     }
-    return RecipeNodes.source(chosen(recipes, which), recipes.size());
+    return RecipeNodes.source(Source.chosen(recipes, which), recipes.size());
   }
 
   private static @Nullable Object parsed(String text) {
@@ -48,28 +54,6 @@ final class Sources {
               null,
               "JSON",
               "the text is no JSON: " + broken.getMessage()));
-    }
-  }
-
-  static <T> T chosen(List<T> recipes, int which) {
-    checked(which, recipes.size());
-    return recipes.get(which - 1);
-  }
-
-  private static void checked(int which, int count) {
-    if (which > count) {
-      throw new Refusal(
-          new Fault(
-              FaultCode.NO_SUCH_VALUE,
-              "/recipe",
-              String.valueOf(which),
-              "1 to " + count,
-              "the source has "
-                  + count
-                  + (count == 1 ? " recipe" : " recipes")
-                  + ", recipe "
-                  + which
-                  + " was asked for"));
     }
   }
 }

@@ -15,6 +15,15 @@ import tamis.engine.formula.Yield;
 import tamis.engine.note.Notes;
 import tamis.engine.quantity.Measures;
 import tamis.engine.spi.Kitchen;
+import tamis.plugin.intake.line.ReadLine;
+import tamis.plugin.intake.name.NamesByLanguage;
+import tamis.plugin.intake.page.Page;
+import tamis.plugin.intake.page.StepReader;
+import tamis.plugin.intake.source.Source;
+import tamis.plugin.intake.source.SourceLine;
+import tamis.plugin.intake.word.Language;
+import tamis.plugin.intake.word.Phrase;
+import tamis.plugin.intake.word.Tongue;
 
 /** Writes down what was read: the formula, the lines, and what somebody must look at. */
 final class Written {
@@ -96,7 +105,7 @@ final class Written {
     }
     drafted.told().forEach(told -> notes.estimate("look-at", pointer, told));
     told(read, pointer);
-    lines.add(line(entry, read, drafted, whys.isEmpty(), candidates));
+    lines.add(LineAnswer.line(entry, read, drafted, whys.isEmpty(), candidates));
   }
 
   private void told(ReadLine read, String pointer) {
@@ -112,70 +121,6 @@ final class Written {
     if (row != null) {
       notes.cite(row, pointer);
     }
-  }
-
-  private static IntakeLine line(
-      Page.Entry entry, ReadLine read, Drafted drafted, boolean resolved, List<String> candidates) {
-    @Nullable Measure measure = read.measure();
-    @Nullable Measure size = measure == null ? null : measure.size();
-    return new IntakeLine(
-        entry.source().number(),
-        entry.source().text(),
-        entry.source().start(),
-        entry.source().end(),
-        measure == null || measure.amount().isUnreadable() ? null : Figures.value(measure.amount()),
-        measure == null ? null : measure.unit(),
-        read.asNeeded() ? true : null,
-        size == null ? null : other(size),
-        read.also().stream().map(Written::other).toList(),
-        measure == null ? List.of() : measure.manner().stream().map(Written::manner).toList(),
-        ingredient(read),
-        candidates,
-        read.asWritten(),
-        state(read),
-        read.preparation().isEmpty() ? null : String.join("; ", read.preparation()),
-        entry.part(),
-        drafted.grams(),
-        confidence(read, drafted, resolved));
-  }
-
-  private static String manner(String word) {
-    return word.startsWith(MeasureReader.A_SIZE)
-        ? word.substring(MeasureReader.A_SIZE.length())
-        : word;
-  }
-
-  private static @Nullable String ingredient(ReadLine read) {
-    return read.found() == null || read.found().ingredient() == null
-        ? null
-        : read.found().ingredient().id();
-  }
-
-  private static @Nullable String state(ReadLine read) {
-    List<String> states = new ArrayList<>();
-    if (read.size() != null) {
-      states.add(read.size());
-    }
-    read.states().forEach(state -> states.add(state.written()));
-    return states.isEmpty() ? null : String.join(" ", states);
-  }
-
-  private static IntakeLine.OtherMeasure other(Measure measure) {
-    return new IntakeLine.OtherMeasure(
-        Figures.value(measure.amount()), measure.unit() == null ? "each" : measure.unit());
-  }
-
-  private static double confidence(ReadLine read, Drafted drafted, boolean resolved) {
-    double loose = read.loose() + drafted.loose();
-    if (read.found() != null) {
-      loose += read.found().assumed() == null ? 0 : 0.1;
-      loose += read.found().foreign() ? 0.15 : 0;
-    }
-    double confidence = Math.max(0.05, 1 - loose);
-    if (!resolved) {
-      confidence = Math.min(read.isIngredientKnown() ? 0.5 : 0.3, confidence);
-    }
-    return Math.rint(confidence * 100) / 100;
   }
 
   private void passage(Page.Entry entry) {

@@ -25,6 +25,8 @@ import tamis.engine.record.Limits;
 import tamis.engine.record.RecordReader;
 import tamis.engine.record.References;
 import tamis.engine.spi.Answer;
+import tamis.plugin.intake.source.JsonText;
+import tamis.plugin.intake.source.SourceLine;
 
 /** Whatever a recipe comes in: text, JSON-LD, tables, HTML; and what is none. */
 class SourcesTest {

@@ -1,0 +1,241 @@
+package tamis.plugin.intake.line;
+
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import tamis.engine.quantity.Measures;
+import tamis.plugin.intake.name.Found;
+import tamis.plugin.intake.name.Larder;
+import tamis.plugin.intake.name.NameFinder;
+import tamis.plugin.intake.word.Language;
+import tamis.plugin.intake.word.Phrase;
+import tamis.plugin.intake.word.Tongue;
+
+/** Reads one line of a list of ingredients. */
+public final class LineReader {
+  private static final Set<String> BULLETS =
+      Set.of(
+          "-", "–", "—", "•", "*", "·", "▢", "□", "☐", "☑", "◦", "‣", "●", "○", "+", "~", "✓", "▪");
+
+  private final Tongue tongue;
+  private final NameFinder finder;
+  private final Larder larder;
+  private final Measures measures;
+
+  public LineReader(Language language, Larder larder, Measures measures) {
+    this.tongue = Tongue.of(language);
+    this.finder = new NameFinder(larder, language);
+    this.larder = larder;
+    this.measures = measures;
+  }
+
+  public Tongue tongue() {
+    return tongue;
+  }
+
+  public MeasureReader measures(Phrase phrase) {
+    return new MeasureReader(tongue, phrase, measures);
+  }
+
+  /** What the line says; nothing of it is dropped. */
+  public ReadLine read(String text) {
+    Gathered gathered = new Gathered(text);
+    read(text, gathered);
+    new Leftover(tongue, finder, measures, text).check(gathered);
+    return gathered.line();
+  }
+
+  private void read(String text, Gathered gathered) {
+    Phrase phrase = Phrase.of(text, tongue);
+    int from = behindBullet(phrase);
+    Tail tail = new Tail(tongue, phrase);
+    int nameEnd = tail.nameEnd(from);
+    if (new PartReader(tongue, finder, larder, phrase).read(from, nameEnd, gathered)) {
+      tail.read(nameEnd, gathered, measures(phrase), finder);
+      return;
+    }
+    if (sizedLikeSomething(phrase, from, gathered)) {
+      return;
+    }
+    @Nullable Measure measure = measures(phrase).at(from);
+    Tongue.@Nullable Match vague = tongue.match("vague", phrase, from);
+    if (vague != null && (measure == null || vague.next() > measure.next())) {
+      vaguely(phrase, from, vague, gathered);
+    } else if (measure != null) {
+      measured(phrase, measure, gathered);
+    } else if (!nameFirst(phrase, from, gathered)) {
+      unmeasured(phrase, from, gathered);
+    }
+  }
+
+  /** The token behind bullets, boxes to tick and numbers of a list. */
+  private int behindBullet(Phrase phrase) {
+    int at = 0;
+    while (phrase.has(at) && BULLETS.contains(phrase.get(at).text())) {
+      at++;
+    }
+    if (phrase.is(at, "[")) {
+      int behind = phrase.behindParenthesis(at);
+      at = behind > 0 && behind <= at + 3 ? behind : at;
+    }
+    boolean numbered = phrase.isNumber(at) && (phrase.is(at + 1, ")") || phrase.is(at + 1, "."));
+    if (numbered && phrase.touches(at + 1) && phrase.has(at + 2) && !phrase.touches(at + 2)) {
+      boolean list = phrase.is(at + 1, ")") || measures(phrase).at(at + 2) != null;
+      return list ? at + 2 : at;
+    }
+    return at;
+  }
+
+  private boolean sizedLikeSomething(Phrase phrase, int from, Gathered gathered) {
+    for (int i = from + 1; i < phrase.size(); i++) {
+      if (tongue.match("sizeof", phrase, i) != null) {
+        int start = from;
+        Tongue.@Nullable Match vague = tongue.match("vague", phrase, from);
+        @Nullable Measure measure = measures(phrase).at(from);
+        if (vague != null) {
+          start = vague.next();
+        } else if (measure != null) {
+          start = measure.next();
+        }
+        int behind =
+            new NameReader(tongue, finder, phrase).read(behindOf(phrase, start), i, gathered);
+        gathered.preparation(phrase.text(behind, phrase.size()));
+        String like = phrase.text(i, phrase.size());
+        gathered.doubt("`" + like + "` is no measure; write a weight");
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private int behindOf(Phrase phrase, int from) {
+    int at = from;
+    for (int words = 0; words < 2; words++) {
+      Tongue.@Nullable Match of = tongue.match("of", phrase, at);
+      at = of == null ? at : of.next();
+    }
+    return at;
+  }
+
+  private void vaguely(Phrase phrase, int from, Tongue.Match vague, Gathered gathered) {
+    if (vague.value().equals("as needed")) {
+      gathered.asNeeded();
+    }
+    named(phrase, behindOf(phrase, vague.next()), gathered);
+    if (!gathered.isAsNeeded()) {
+      gathered.doubt("`" + phrase.text(from, vague.next()) + "` is no amount; write how much");
+    }
+  }
+
+  private void measured(Phrase phrase, Measure measure, Gathered gathered) {
+    int at = new Equivalents(tongue, phrase, measures(phrase)).read(measure.next(), gathered);
+    boolean nothingBehind =
+        !phrase.has(at) || phrase.is(at, ",") || phrase.is(at, "(") || phrase.is(at, ".");
+    int unitStart = measure.amount().next();
+    boolean isName =
+        measure.container()
+            && measure.size() == null
+            && (nothingBehind || isName(phrase, unitStart));
+    if (isName) {
+      // "3 cloves" is what is counted, not a measure of something
+      gathered.measure(
+          new Measure(measure.amount(), null, false, null, measure.manner(), unitStart));
+      named(phrase, unitStart, gathered);
+      return;
+    }
+    gathered.measure(measure);
+    named(phrase, behindOf(phrase, behindNote(phrase, at, gathered)), gathered);
+  }
+
+  /** "2 cups (or more) flour": a note in brackets before the name. */
+  private int behindNote(Phrase phrase, int at, Gathered gathered) {
+    int behind = phrase.is(at, "(") || phrase.is(at, "[") ? phrase.behindParenthesis(at) : -1;
+    boolean name = behind > 0 && phrase.isWord(behind);
+    if (name) {
+      gathered.preparation(phrase.text(at + 1, behind - 1));
+      gathered.loosen(0.1);
+    }
+    return name ? behind : at;
+  }
+
+  /** "1 gousse de vanille": what is counted is part of the name. */
+  private boolean isName(Phrase phrase, int from) {
+    @Nullable Found found = finder.find(phrase.text(from, new Tail(tongue, phrase).nameEnd(from)));
+    return found != null && found.isKnown();
+  }
+
+  private void named(Phrase phrase, int from, Gathered gathered) {
+    Tail tail = new Tail(tongue, phrase);
+    int end = tail.nameEnd(from);
+    NameReader names = new NameReader(tongue, finder, phrase);
+    int behindBracket = phrase.is(end, "(") ? phrase.behindParenthesis(end) : -1;
+    if (behindBracket > 0 && names.areStates(from, end)) { // "packed (220 g) brown sugar"
+      Equivalents said = new Equivalents(tongue, phrase, measures(phrase));
+      if (!said.isOnlyMeasures(end + 1, behindBracket - 1, gathered)) {
+        gathered.preparation(phrase.text(end + 1, behindBracket - 1));
+      }
+      names.states(from, end, gathered);
+      named(phrase, behindBracket, gathered);
+      return;
+    }
+    if (phrase.is(end, ",") && names.areStates(from, end)) { // "toasted, chopped pecans"
+      end = tail.nameEnd(end + 1);
+    }
+    if (end > from + 1 && tongue.match("or", phrase, end - 1) != null) {
+      end--;
+      gathered.doubt("the line ends with `or`: which is meant is left open");
+    }
+    if (!tail.inverted(from, end, finder, gathered)) {
+      int behind = names.read(from, end, gathered);
+      tail.alternatives(end, finder, gathered);
+      tail.read(behind, gathered, measures(phrase), finder);
+    }
+  }
+
+  /** "Sugar, 1 cup", "Butter: 125 g", "Mehl 500 g". */
+  private boolean nameFirst(Phrase phrase, int from, Gathered gathered) {
+    for (int i = from + 1; i < phrase.size(); i++) {
+      boolean apart = phrase.is(i - 1, ",") || phrase.is(i - 1, ":") || phrase.isDash(i - 1);
+      boolean open = phrase.is(i - 1, "(");
+      if ((!apart && !phrase.isNumber(i)) || open) {
+        continue;
+      }
+      @Nullable Measure measure = measures(phrase).at(i);
+      if (measure == null || (measure.unit() == null && !apart)) {
+        continue;
+      }
+      int at = new Equivalents(tongue, phrase, measures(phrase)).read(measure.next(), gathered);
+      boolean ends =
+          !phrase.has(at) || phrase.is(at, ",") || phrase.is(at, "(") || isLastPoint(phrase, at);
+      int nameEnd = i;
+      while (nameEnd > from && !phrase.isWord(nameEnd - 1) && !phrase.is(nameEnd - 1, ")")) {
+        nameEnd--;
+      }
+      int name = Math.min(nameEnd, new Tail(tongue, phrase).nameEnd(from));
+      if (!ends || name <= from || !isWork(phrase, name, nameEnd)) {
+        return false;
+      }
+      gathered.measure(measure);
+      int behind = new NameReader(tongue, finder, phrase).read(from, name, gathered);
+      gathered.preparation(phrase.text(behind, nameEnd));
+      new Tail(tongue, phrase).read(at, gathered, measures(phrase), finder);
+      return true;
+    }
+    return false;
+  }
+
+  /** Whether nothing but states stands between name and amount: "butter, softened, 1 cup". */
+  private boolean isWork(Phrase phrase, int from, int to) {
+    return from == to || new NameReader(tongue, finder, phrase).areStates(from + 1, to);
+  }
+
+  private static boolean isLastPoint(Phrase phrase, int at) {
+    return phrase.is(at, ".") && at == phrase.size() - 1;
+  }
+
+  private void unmeasured(Phrase phrase, int from, Gathered gathered) {
+    named(phrase, from, gathered);
+    if (!gathered.isAsNeeded()) {
+      gathered.doubt("no quantity is said; write how much, or \"as needed\"");
+    }
+  }
+}

@@ -1,0 +1,164 @@
+package tamis.plugin.intake.source;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import tamis.engine.fault.Fault;
+import tamis.engine.fault.FaultCode;
+import tamis.engine.fault.Refusal;
+import tamis.plugin.intake.word.Phrase;
+
+/** Reads a table with named columns: one line of ingredients in each row. */
+public final class Sheet {
+  private static final Map<String, String> COLUMNS =
+      Map.ofEntries(
+          Map.entry("line", "line"),
+          Map.entry("text", "line"),
+          Map.entry("quantity", "quantity"),
+          Map.entry("amount", "quantity"),
+          Map.entry("qty", "quantity"),
+          Map.entry("menge", "quantity"),
+          Map.entry("unit", "unit"),
+          Map.entry("einheit", "unit"),
+          Map.entry("ingredient", "ingredient"),
+          Map.entry("item", "ingredient"),
+          Map.entry("zutat", "ingredient"),
+          Map.entry("state", "state"),
+          Map.entry("preparation", "preparation"),
+          Map.entry("note", "preparation"),
+          Map.entry("notes", "preparation"),
+          Map.entry("part", "part"),
+          Map.entry("stage", "part"),
+          Map.entry("formula", "title"),
+          Map.entry("recipe", "title"),
+          Map.entry("title", "title"),
+          Map.entry("yield", "yield"),
+          Map.entry("step", "step"),
+          Map.entry("steps", "step"));
+
+  private final Map<String, Recipe> recipes = new LinkedHashMap<>();
+
+  private record Recipe(
+      @Nullable String title,
+      List<Source.Piece> lines,
+      List<SourceLine> steps,
+      List<String> yields) {}
+
+  private Sheet() {}
+
+  public static Source read(String csv, int which) {
+    List<List<String>> rows = new CsvRows(csv).all();
+    if (rows.isEmpty()) {
+      throw refused("the table is empty; its first row names the columns");
+    }
+    List<String> columns = columns(rows.get(0));
+    Sheet sheet = new Sheet();
+    for (int i = 1; i < rows.size(); i++) {
+      sheet.row(columns, rows.get(i), i + 1);
+    }
+    List<Recipe> all = List.copyOf(sheet.recipes.values());
+    if (all.isEmpty()) {
+      throw refused("the table has no row below its heading");
+    }
+    Recipe recipe = Source.chosen(all, which);
+    return new Source(
+        List.of(),
+        recipe.title() == null ? "" : recipe.title(),
+        recipe.lines(),
+        recipe.steps(),
+        recipe.yields(),
+        List.of(),
+        null,
+        all.size(),
+        null);
+  }
+
+  private static List<String> columns(List<String> heading) {
+    List<String> columns = new ArrayList<>();
+    boolean text = heading.stream().anyMatch(cell -> Phrase.folded(cell).equals("text"));
+    for (String cell : heading) {
+      String name = Phrase.folded(cell);
+      boolean number = text && name.equals("line"); // a table of our own: its number is no text
+      columns.add(number ? "ignored" : COLUMNS.getOrDefault(name, ""));
+    }
+    if (!columns.contains("line") && !columns.contains("ingredient")) {
+      throw refused(
+          "the first row must name a column `ingredient` or `line`, it has "
+              + String.join(", ", heading));
+    }
+    return columns;
+  }
+
+  private static Refusal refused(String why) {
+    return new Refusal(
+        new Fault(
+            FaultCode.NOT_ALLOWED,
+            "/csv",
+            null,
+            "line, or quantity, unit, ingredient, state, preparation, part, recipe, yield, step",
+            why));
+  }
+
+  private void row(List<String> columns, List<String> cells, int number) {
+    Map<String, String> row = new LinkedHashMap<>();
+    List<String> other = new ArrayList<>();
+    for (int i = 0; i < cells.size(); i++) {
+      String column = i < columns.size() ? columns.get(i) : "";
+      String cell = cells.get(i).strip();
+      if (!cell.isEmpty()) {
+        if (column.isEmpty()) {
+          other.add(cell);
+        } else {
+          row.merge(column, cell, (a, b) -> a + ", " + b);
+        }
+      }
+    }
+    if (row.isEmpty() && other.isEmpty()) {
+      return;
+    }
+    @Nullable String title = row.get("title");
+    Recipe recipe =
+        recipes.computeIfAbsent(
+            title == null ? "" : title,
+            t -> new Recipe(title, new ArrayList<>(), new ArrayList<>(), new ArrayList<>()));
+    String line = line(row, other);
+    if (!line.isEmpty()) {
+      SourceLine source = new SourceLine(number, line, 0, line.length());
+      recipe.lines().add(new Source.Piece(source, row.get("part")));
+    }
+    @Nullable String step = row.get("step");
+    if (step != null) {
+      recipe.steps().add(new SourceLine(number, step, 0, step.length()));
+    }
+    @Nullable String gives = row.get("yield");
+    if (gives != null && !recipe.yields().contains(gives)) {
+      recipe.yields().add(gives);
+    }
+  }
+
+  /** The cells of a row as one line, in the order in which a baker writes them. */
+  private static String line(Map<String, String> row, List<String> other) {
+    StringBuilder line = new StringBuilder();
+    boolean whole = row.get("line") != null;
+    List<String> columns = List.of("quantity", "unit", "state", "ingredient");
+    for (String column : whole ? List.of("line") : columns) {
+      @Nullable String cell = row.get(column);
+      if (cell != null) {
+        line.append(line.isEmpty() ? "" : " ").append(cell);
+      }
+    }
+    if (whole) {
+      return line.toString();
+    }
+    @Nullable String preparation = row.get("preparation");
+    if (preparation != null && !line.isEmpty()) {
+      line.append(", ").append(preparation);
+    }
+    if (!other.isEmpty() && !line.isEmpty()) {
+      line.append(" (").append(String.join("; ", other)).append(')');
+    }
+    return line.toString();
+  }
+}
