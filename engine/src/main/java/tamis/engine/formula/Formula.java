@@ -128,6 +128,18 @@ public record Formula(
     return yield == null ? Yield.nothingSaid() : yield;
   }
 
+  /** The stage that a line goes into: the one it names, else the first that waits for none. */
+  public @Nullable String stageOf(Line line) {
+    if (line.stage() != null) {
+      return line.stage();
+    }
+    return stages.stream()
+        .filter(stage -> stage.after().isEmpty())
+        .findFirst()
+        .map(Stage::id)
+        .orElse(null);
+  }
+
   /** Whose measures are meant. */
   public Measures measuresOrUs() {
     return measures == null ? Measures.US : measures;

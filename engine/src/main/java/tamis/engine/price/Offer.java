@@ -2,6 +2,9 @@ package tamis.engine.price;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Collection;
+import java.util.List;
+import tamis.engine.note.Notes;
 import tamis.engine.quantity.Money;
 
 /**
@@ -32,5 +35,26 @@ public record Offer(Pack pack, double size) {
 
   public Money money() {
     return pack.price();
+  }
+
+  /**
+   * Tells of prices with digits below the smallest coin. Single boxes are quoted so, and all digits
+   * are counted; for a pack it is more often a slip of the decimal point.
+   */
+  public static void remarkOnCoins(Collection<Offer> used, Notes notes) {
+    List<String> finer =
+        used.stream()
+            .filter(offer -> offer.money().isFinerThanCoin())
+            .map(offer -> offer.pack().item() + " " + offer.money())
+            .distinct()
+            .toList();
+    if (!finer.isEmpty()) {
+      notes.remark(
+          "price-finer-than-coin",
+          "/prices",
+          "these prices have digits below the smallest coin of their currency; they are counted as"
+              + " they stand, so look whether each is the price of its whole pack: "
+              + String.join(", ", finer));
+    }
   }
 }

@@ -67,7 +67,8 @@ public record Rates(Currency currency, Map<String, BigDecimal> worth) {
   /**
    * The rates for all the money that is used, or null if none is and no currency is told.
    *
-   * @throws Refusal {@code inconsistent} if two currencies meet without a rate
+   * @throws Refusal {@code inconsistent} if two currencies meet without a rate, {@code missing} if
+   *     all of several have one, so that any could be the one that is counted in
    */
   public static @Nullable Rates of(
       @Nullable String currency, Map<String, BigDecimal> rates, Collection<Money> used) {
@@ -76,7 +77,10 @@ public record Rates(Currency currency, Map<String, BigDecimal> worth) {
     @Nullable String base = currency;
     if (base == null) {
       List<String> unrated = codes.stream().filter(code -> !rates.containsKey(code)).toList();
-      base = unrated.isEmpty() ? codes.stream().findFirst().orElse(null) : unrated.get(0);
+      if (unrated.isEmpty() && !codes.isEmpty()) {
+        throw whichCurrency(codes);
+      }
+      base = unrated.isEmpty() ? null : unrated.get(0);
     }
     if (base == null) {
       return null;
@@ -99,6 +103,19 @@ public record Rates(Currency currency, Map<String, BigDecimal> worth) {
                   + into));
     }
     return new Rates(Currency.getInstance(into), rates);
+  }
+
+  private static Refusal whichCurrency(Set<String> codes) {
+    String given = String.join(" and ", codes);
+    return new Refusal(
+        new Fault(
+            FaultCode.MISSING,
+            "/currency",
+            given,
+            "the currency that the rates lead into",
+            "`rates` says what "
+                + given
+                + " are worth, but not in which currency; say it in `currency`"));
   }
 
   /** The amount in the currency that is counted in. */

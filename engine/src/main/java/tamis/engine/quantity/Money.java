@@ -64,6 +64,11 @@ public record Money(BigDecimal amount, Currency currency) {
     return new Money(amount.setScale(minorDigits(), rounding), currency);
   }
 
+  /** Whether it has digits below the smallest coin of its currency: {@code 12.5 JPY}. */
+  public boolean isFinerThanCoin() {
+    return amount.scale() > minorDigits();
+  }
+
   private BigDecimal same(Money other) {
     if (!currency.equals(other.currency)) {
       throw new Refusal(

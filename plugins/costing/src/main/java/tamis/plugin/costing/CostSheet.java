@@ -111,15 +111,19 @@ final class CostSheet {
 
   /** Money that is used here. */
   List<Money> used() {
-    List<Money> used = new ArrayList<>();
+    return offers().stream().map(Offer::money).toList();
+  }
+
+  private List<Offer> offers() {
+    List<Offer> used = new ArrayList<>();
     for (PricedBill.Row row : priced.rows()) {
       if (row.offer() != null && row.grams() > 0) {
-        used.add(row.offer().money());
+        used.add(row.offer());
       }
     }
     for (Item item : items) {
       if (item.offer() != null) {
-        used.add(item.offer().money());
+        used.add(item.offer());
       }
     }
     return used;
@@ -127,6 +131,7 @@ final class CostSheet {
 
   /** What there is no price of, or one of 0; says which is which. */
   List<String> missing(Notes notes) {
+    Offer.remarkOnCoins(offers(), notes);
     List<String> missing = new ArrayList<>();
     List<String> free = new ArrayList<>();
     for (PricedBill.Row row : priced.rows()) {

@@ -10,6 +10,7 @@ import tamis.engine.fault.Fault;
 import tamis.engine.fault.FaultCode;
 import tamis.engine.fault.Faults;
 import tamis.engine.formula.Batch;
+import tamis.engine.formula.Repeats;
 import tamis.engine.ingredient.Ingredient;
 import tamis.engine.note.Cited;
 import tamis.engine.note.Notes;
@@ -74,7 +75,7 @@ final class Costing {
     batch.remarks().forEach(notes::add);
     List<String> missing = sheet.missing(notes);
     @Nullable Double portions = portions();
-    @Nullable Double pieces = Work.pieces(batch, input.to());
+    @Nullable Double pieces = Repeats.pieces(batch.root(), input.to());
     double finished = batch.root().finished().typical();
     if (rates == null) {
       return Answer.of(unpriced(portions, pieces, finished, missing), notes);

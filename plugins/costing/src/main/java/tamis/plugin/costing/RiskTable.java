@@ -20,10 +20,12 @@ import tamis.engine.quantity.Money;
  */
 final class RiskTable {
   private final List<StageWork> work;
+  private final StageCosts costs;
   private final Map<StageWork, BigDecimal> amounts = new LinkedHashMap<>();
 
-  private RiskTable(List<StageWork> work) {
+  private RiskTable(List<StageWork> work, StageCosts costs) {
     this.work = work;
+    this.costs = costs;
   }
 
   /**
@@ -37,7 +39,7 @@ final class RiskTable {
       Map<Ingredient, Double> grams,
       BigDecimal total,
       Rates rates) {
-    RiskTable table = new RiskTable(work);
+    RiskTable table = new RiskTable(work, costs);
     BigDecimal rest = total;
     for (int i = 0; i < work.size(); i++) {
       StageWork stage = work.get(i);
@@ -78,6 +80,8 @@ final class RiskTable {
       Money added = shares.parts().get(i);
       spent = spent.plus(added);
       boolean timed = lost.get(i).stream().allMatch(one -> work.get(one).minutes() != null);
+      boolean handsTimed =
+          lost.get(i).stream().allMatch(one -> costs.restartHands(work.get(one)) != null);
       boolean root = stage.part().path().isEmpty();
       rows.add(
           new StageRisk(
@@ -91,7 +95,7 @@ final class RiskTable {
               shares.total().minus(spent),
               restart(lost.get(i), shares),
               timed ? finish.get(i) : null,
-              timed ? (Double) hands(lost.get(i)) : null));
+              handsTimed ? (Double) hands(lost.get(i)) : null));
     }
     return rows;
   }
@@ -107,9 +111,8 @@ final class RiskTable {
 
   private double hands(BitSet lost) {
     return lost.stream()
-        .mapToObj(work::get)
-        .filter(StageWork::hands)
-        .mapToDouble(stage -> stage.minutes() == null ? 0 : stage.minutes())
+        .mapToObj(one -> costs.restartHands(work.get(one)))
+        .mapToDouble(minutes -> minutes == null ? 0 : minutes)
         .sum();
   }
 

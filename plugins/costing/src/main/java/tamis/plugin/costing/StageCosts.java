@@ -184,6 +184,18 @@ final class StageCosts {
     return handMinutes.values().stream().mapToDouble(one -> one).sum();
   }
 
+  /**
+   * Minutes of hands that a stage takes when it is done again: as {@code labour} tells them, else
+   * its own length if it needs hands; null where that is not known.
+   */
+  @Nullable Double restartHands(StageWork stage) {
+    @Nullable Double told = handMinutes.get(stage);
+    if (told != null) {
+      return told;
+    }
+    return stage.hands() ? stage.minutes() : (Double) 0.0;
+  }
+
   double kilowattHours() {
     return kilowattHours.values().stream().mapToDouble(one -> one).sum();
   }

@@ -5,20 +5,17 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.formula.Batch;
 import tamis.engine.formula.Batch.BatchLine;
 import tamis.engine.formula.Batch.Part;
-import tamis.engine.formula.PanCount;
 import tamis.engine.formula.Per;
+import tamis.engine.formula.Repeats;
 import tamis.engine.formula.Stage;
 import tamis.engine.formula.To;
-import tamis.engine.formula.Yield;
 import tamis.engine.ingredient.Ingredient;
 import tamis.engine.note.Notes;
-import tamis.engine.price.Purchases;
-import tamis.engine.quantity.Dimension;
-import tamis.engine.quantity.Quantity;
 
 /**
  * The stages of a batch in the order of work: a part is made just before the stage that takes it
@@ -26,21 +23,16 @@ import tamis.engine.quantity.Quantity;
  * that names no other waits for none. A line without a stage goes into the first.
  */
 final class Work {
-  /** Loads that are full but for the rounding of a division. */
-  private static final double HARDLY_ANY = 1e-9;
-
-  private final Batch batch;
   private final @Nullable To to;
   private final Notes notes;
 
-  private Work(Batch batch, @Nullable To to, Notes notes) {
-    this.batch = batch;
+  private Work(@Nullable To to, Notes notes) {
     this.to = to;
     this.notes = notes;
   }
 
   static List<StageWork> of(Batch batch, @Nullable To to, Notes notes) {
-    Work work = new Work(batch, to, notes);
+    Work work = new Work(to, notes);
     Made made = work.made(batch.root());
     if (!batch.root().formula().stages().isEmpty()) {
       return made.stages();
@@ -57,22 +49,6 @@ final class Work {
     return made.stages();
   }
 
-  /** So many pieces as the batch gives, or null if nothing tells. */
-  static @Nullable Double pieces(Batch batch, @Nullable To to) {
-    if (to != null && to.pieces() != null) {
-      return to.pieces();
-    }
-    Yield yield = batch.root().formula().yieldOrNothing();
-    if (yield.pieces() == null) {
-      return null;
-    }
-    // Pieces that are tins: other tins are asked for, so many pieces come out.
-    boolean inTins = yield.pans().stream().mapToInt(PanCount::number).sum() == yield.pieces();
-    return to != null && !to.pans().isEmpty() && inTins
-        ? (Double) (double) to.pans().stream().mapToInt(PanCount::number).sum()
-        : (Double) (yield.pieces() * batch.factor());
-  }
-
   /** The stages of a part, and what is added to it in none of them. */
   private record Made(List<StageWork> stages, Map<Ingredient, Double> loose) {}
 
@@ -82,10 +58,9 @@ final class Work {
     Map<String, StageWork> own = new HashMap<>();
     for (Stage stage : order) {
       StageWork here = new StageWork(part, stage, minutes(part, stage));
-      boolean first = own.isEmpty();
-      here.add(lines(part, stage.id(), first));
+      here.add(lines(part, stage.id()));
       for (Part inner : part.parts()) {
-        if (isAt(part.lineOf(inner).stage(), stage.id(), first)) {
+        if (stage.id().equals(part.formula().stageOf(part.lineOf(inner)))) {
           take(inner, here, done);
         }
       }
@@ -95,7 +70,7 @@ final class Work {
     }
     Map<Ingredient, Double> loose = new LinkedHashMap<>();
     if (order.isEmpty()) {
-      loose.putAll(lines(part, "", true));
+      loose.putAll(lines(part, null));
       for (Part inner : part.parts()) {
         Made deeper = made(inner);
         done.addAll(deeper.stages());
@@ -118,18 +93,14 @@ final class Work {
     }
   }
 
-  private static Map<Ingredient, Double> lines(Part part, String stage, boolean first) {
+  private static Map<Ingredient, Double> lines(Part part, @Nullable String stage) {
     Map<Ingredient, Double> grams = new LinkedHashMap<>();
     for (BatchLine line : part.lines()) {
-      if (isAt(line.line().stage(), stage, first)) {
+      if (Objects.equals(part.formula().stageOf(line.line()), stage)) {
         grams.merge(line.ingredient(), line.grams().typical(), Double::sum);
       }
     }
     return grams;
-  }
-
-  private static boolean isAt(@Nullable String named, String stage, boolean first) {
-    return named == null ? first : named.equals(stage);
   }
 
   private static List<Stage> inOrder(List<Stage> written) {
@@ -149,46 +120,19 @@ final class Work {
     if (stage.duration() == null) {
       return null;
     }
-    return stage.duration().minutes() * repeats(part, stage);
-  }
-
-  private double repeats(Part part, Stage stage) {
-    Per per = stage.per() == null ? Per.BATCH : stage.per();
-    if (per == Per.BATCH) {
-      return 1;
-    }
-    @Nullable Double amount = amount(part, stage, per);
-    if (amount == null) {
+    Repeats.Count times = Repeats.of(part, part.path().isEmpty() ? to : null).of(stage);
+    if (times.number() == null) {
       notes.estimate(
           "repeats-not-known",
           "/formula",
           "stage `"
               + stage.id()
               + "` is done for each "
-              + per.name().toLowerCase(java.util.Locale.ROOT)
-              + ", but the formula does not say how many there are; it is counted once");
-      return 1;
+              + (stage.per() == Per.PIECE ? "piece" : "load")
+              + ", but "
+              + times.lacks()
+              + "; it is counted once");
     }
-    return per == Per.PIECE ? amount : Math.ceil(amount - HARDLY_ANY);
-  }
-
-  /** Pieces, or loads. */
-  private @Nullable Double amount(Part part, Stage stage, Per per) {
-    Yield yield = part.formula().yieldOrNothing();
-    @Nullable Double pieces =
-        part.path().isEmpty()
-            ? pieces(batch, to)
-            : yield.pieces() == null ? null : (Double) (yield.pieces() * part.factor());
-    @Nullable Quantity load = stage.load();
-    if (per == Per.PIECE || load == null) {
-      return per == Per.PIECE ? pieces : null;
-    }
-    double one = load.isMeasured() ? Purchases.amount(load) : 0;
-    if (one <= 0) {
-      return null;
-    }
-    return load.dimension() == Dimension.MASS
-        ? (Double) (part.madeUp().typical() / one)
-        : pieces == null ? null : (Double) (pieces / one);
+    return stage.duration().minutes() * (times.number() == null ? 1 : times.number());
   }
 }

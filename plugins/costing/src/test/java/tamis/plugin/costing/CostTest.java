@@ -292,7 +292,8 @@ class CostTest extends CalculationContract<Cost.Input, Cost.Result> {
     assertThat(result.atRisk())
         .extracting(StageRisk::stage, StageRisk::part, risk -> risk.spent().amount().doubleValue())
         .as(
-            "eggs 1.44 and 8 min; flour 0.148 and 4 min; sugar 0.165 and 12 min; butter 2.10, 10 min")
+            "eggs 1.44 and 8 min; flour 0.148 and 4 min; sugar 0.165 and 12 min; butter 2.10, 10"
+                + " min")
         .containsExactly(
             tuple("foam", null, 5.44),
             tuple("fold", null, 7.59),
@@ -323,6 +324,36 @@ class CostTest extends CalculationContract<Cost.Input, Cost.Result> {
             tuple("rest", "0.00 EUR", 60.0, 0.0),
             tuple("beat", "2.26 EUR", 70.0, 22.0),
             tuple("coat", "4.27 EUR", 79.0, 43.0));
+  }
+
+  @Test
+  void a_price_below_the_smallest_coin_is_counted_and_told() {
+    Object dish = formula("dish", "egg 100 g");
+    Answer<Cost.Result> yen = asked(dish, "prices", prices("egg 1 kg 310.5 JPY"));
+    assertThat(yen.result().unroundedTotal()).isEqualByComparingTo("31.05");
+    assertThat(yen.remarks())
+        .filteredOn(remark -> remark.code().equals("price-finer-than-coin"))
+        .singleElement()
+        .satisfies(remark -> assertThat(remark.message()).endsWith("egg 310.5 JPY"));
+    assertThat(asked(dish, "prices", prices("egg 1 kg 310.50 USD")).remarks())
+        .extracting(Remark::code)
+        .doesNotContain("price-finer-than-coin");
+  }
+
+  @Test
+  void the_hands_of_a_restart_are_those_that_are_paid() {
+    Map<String, Object> labour =
+        map(
+            "ratePerHour",
+            "60 EUR",
+            "stages",
+            List.of(
+                map("stage", "foam", "duration", "3 min"),
+                map("stage", "bake", "duration", "2 min")));
+    assertThat(asked("cake", "labour", labour).result().atRisk())
+        .extracting(StageRisk::stage, StageRisk::restartHandsMinutes)
+        .as("3 of foam, 4 of fold, 2 at the oven; 12, 0 and 10 of the cream; 9 of the coat")
+        .contains(tuple("foam", 3.0), tuple("fold", 7.0), tuple("bake", 9.0), tuple("coat", 40.0));
   }
 
   @Test

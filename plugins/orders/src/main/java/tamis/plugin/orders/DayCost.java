@@ -57,11 +57,15 @@ final class DayCost {
       Notes notes) {
     PricedBill priced = PricedBill.of(needed(bill, order), purchases, kitchen::ingredient, notes);
     Wrapping wrapping = Wrapping.of(groups, purchases);
-    List<Money> used = new ArrayList<>(wrapping.used());
-    priced.rows().stream()
-        .filter(row -> row.offer() != null && row.grams() > 0)
-        .forEach(row -> used.add(row.offer().money()));
-    @Nullable Rates rates = Rates.of(input.currency(), input.rates(), used);
+    List<Offer> used = new ArrayList<>(wrapping.used());
+    for (PricedBill.Row row : priced.rows()) {
+      if (row.offer() != null && row.grams() > 0) {
+        used.add(row.offer());
+      }
+    }
+    Offer.remarkOnCoins(used, notes);
+    List<Money> money = used.stream().map(Offer::money).toList();
+    @Nullable Rates rates = Rates.of(input.currency(), input.rates(), money);
     List<String> missing = missing(priced, wrapping, notes);
     ShoppingList list = new ShoppingList(purchases, kitchen, rates);
     List<Sheet.Bought> bought = list.of(bill.net(), wrapping, notes);

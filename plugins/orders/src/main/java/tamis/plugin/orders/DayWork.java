@@ -4,24 +4,20 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.formula.Batch.Part;
 import tamis.engine.formula.Per;
+import tamis.engine.formula.Repeats;
 import tamis.engine.formula.Stage;
 import tamis.engine.note.Notes;
-import tamis.engine.price.Purchases;
-import tamis.engine.quantity.Dimension;
 
 /**
  * The stages of all batches of the day as work that waits for each other. A part is made once: what
  * takes it up waits for all its batches. What comes from stock is not made.
  */
 final class DayWork {
-  private static final double HARDLY_ANY = 1e-9;
-
   private final Map<String, Map<String, Object>> activities = new LinkedHashMap<>();
   private final Map<String, Named> names = new LinkedHashMap<>();
   private final Map<Making, List<String>> ends = new LinkedHashMap<>();
@@ -119,16 +115,12 @@ final class DayWork {
     }
   }
 
-  /**
-   * What must be done of the parts that go in at a stage; those that name none go into the first.
-   */
+  /** What must be done of the parts that go in at a stage. */
   private List<String> parts(Making making, Stage stage) {
     List<String> before = new ArrayList<>();
     Part root = making.one().root();
-    boolean first = stage.equals(making.formula().stages().get(0));
     for (Part part : root.parts()) {
-      @Nullable String at = root.lineOf(part).stage();
-      if (at == null ? first : at.equals(stage.id())) {
+      if (stage.id().equals(making.formula().stageOf(root.lineOf(part)))) {
         making.parts().keySet().stream()
             .filter(one -> one.formula().equals(part.formula()))
             .forEach(one -> before.addAll(ends.getOrDefault(one, List.of())));
@@ -146,21 +138,8 @@ final class DayWork {
   }
 
   private double repeats(Making making, Stage stage, double times) {
-    Per per = stage.per() == null ? Per.BATCH : stage.per();
-    @Nullable Double pieces = making.pieces(times);
-    if (per == Per.PIECE && pieces != null) {
-      return pieces;
-    }
-    if (per == Per.LOAD && stage.load() != null && stage.load().isMeasured()) {
-      double one = Purchases.amount(stage.load());
-      boolean mass = stage.load().dimension() == Dimension.MASS;
-      @Nullable Double all =
-          mass ? (Double) (making.one().root().madeUp().typical() * times) : pieces;
-      if (all != null && one > 0) {
-        return Math.max(1, Math.ceil(all / one - HARDLY_ANY));
-      }
-    }
-    if (per != Per.BATCH) {
+    Repeats.Count count = making.repeats(times).of(stage);
+    if (count.number() == null) {
       notes.estimate(
           "repeats-not-known",
           "/due",
@@ -169,9 +148,12 @@ final class DayWork {
               + "` of `"
               + making.name()
               + "` is done for each "
-              + per.name().toLowerCase(Locale.ROOT)
-              + ", but how many there are is not known; it is counted once");
+              + (stage.per() == Per.PIECE ? "piece" : "load")
+              + ", but "
+              + count.lacks()
+              + "; it is counted once");
+      return 1;
     }
-    return 1;
+    return count.number();
   }
 }

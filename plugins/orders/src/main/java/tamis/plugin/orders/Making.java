@@ -9,6 +9,7 @@ import tamis.engine.formula.Batch;
 import tamis.engine.formula.Batch.BatchLine;
 import tamis.engine.formula.Formula;
 import tamis.engine.formula.FormulaRef;
+import tamis.engine.formula.Repeats;
 import tamis.engine.ingredient.Ingredient;
 import tamis.engine.quantity.Dimension;
 
@@ -50,16 +51,18 @@ final class Making {
     timesOfSize = times;
   }
 
-  /** Pieces of so many times, as the yield or all orders of it count them; null if none does. */
-  @Nullable Double pieces(double times) {
-    @Nullable Double written = formula().yieldOrNothing().pieces();
-    if (written != null) {
-      return written * times * one.factor();
-    }
-    boolean counted = size != null && size.pieces() != null && !severalSizes && timesOfSize > 0;
-    return counted && size != null && size.pieces() != null
-        ? (Double) (size.pieces() * times / timesOfSize)
-        : null;
+  /** How often its stages are done for so many times, with the pieces that its orders count. */
+  Repeats repeats(double times) {
+    @Nullable Double counted =
+        size == null || severalSizes || timesOfSize <= 0
+            ? null
+            : Repeats.asked(formula(), size.pieces(), size.pans());
+    @Nullable Double written = Repeats.pieces(one.root(), null);
+    @Nullable Double pieces =
+        counted != null
+            ? (Double) (counted * times / timesOfSize)
+            : written == null ? null : (Double) (written * times);
+    return new Repeats(one.root(), times, pieces);
   }
 
   void store(double times) {

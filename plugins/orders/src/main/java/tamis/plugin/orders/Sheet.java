@@ -57,6 +57,8 @@ public final class Sheet {
       @Described(value = "Needed beyond what is on hand, ready to use", unit = "g")
           @Nullable Double grams,
       @Described("Needed of packaging") @Nullable Double count,
+      @Described(value = "Unit of `count`: each, or what it is measured in", example = "each")
+          @Nullable String unit,
       @Described(value = "The pack, if there is a price", example = "10 kg") @Nullable String pack,
       @Described("Packs to buy") @Nullable Long packs,
       @Described("What these packs cost") @Nullable Money price,

@@ -43,11 +43,13 @@ record ShoppingList(Purchases purchases, Kitchen kitchen, @Nullable Rates rates)
     List<Sheet.Bought> list = new ArrayList<>();
     needs.forEach(
         (item, need) -> {
-          list.add(bought(item, need.grams(), null, need.offer()));
+          list.add(bought(item, need.grams(), null, null, need.offer()));
         });
     wrapping
         .counts()
-        .forEach((item, count) -> list.add(bought(item, null, count, wrapping.offer(item))));
+        .forEach(
+            (item, count) ->
+                list.add(bought(item.name(), null, count, item.unit(), wrapping.offer(item))));
     if (list.stream().anyMatch(one -> one.packs() == null)) {
       notes.remark(
           "pack-not-known",
@@ -58,9 +60,13 @@ record ShoppingList(Purchases purchases, Kitchen kitchen, @Nullable Rates rates)
   }
 
   private Sheet.Bought bought(
-      String item, @Nullable Double grams, @Nullable Double count, @Nullable Offer offer) {
+      String item,
+      @Nullable Double grams,
+      @Nullable Double count,
+      @Nullable String unit,
+      @Nullable Offer offer) {
     if (offer == null) {
-      return new Sheet.Bought(item, grams, count, null, null, null, null, null);
+      return new Sheet.Bought(item, grams, count, unit, null, null, null, null, null);
     }
     double need = grams != null ? grams : count == null ? 0 : count;
     double one = offer.size() * offer.pack().edible().doubleValue();
@@ -69,6 +75,7 @@ record ShoppingList(Purchases purchases, Kitchen kitchen, @Nullable Rates rates)
         item,
         grams,
         count,
+        unit,
         offer.pack().pack().text(),
         (long) packs,
         price(offer, packs),

@@ -13,18 +13,23 @@ import tamis.engine.price.Offer;
 import tamis.engine.price.Purchases;
 import tamis.engine.price.Rates;
 import tamis.engine.quantity.Dimension;
-import tamis.engine.quantity.Money;
 
-/** The packaging of the orders: every ordered thing is packed by itself, in whole boxes. */
+/**
+ * The packaging of the orders: every ordered thing is packed by itself, in whole boxes. What is
+ * measured is not added to what is counted, though both go by one name.
+ */
 final class Wrapping {
   private static final double HARDLY_ANY = 1e-9;
 
   private final Map<Morning.Group, List<Wrap>> byGroup = new HashMap<>();
-  private final Map<String, Double> counts = new LinkedHashMap<>();
-  private final Map<String, @Nullable Offer> offers = new LinkedHashMap<>();
+  private final Map<Item, Double> counts = new LinkedHashMap<>();
+  private final Map<Item, @Nullable Offer> offers = new LinkedHashMap<>();
 
-  /** So many of one item. */
-  private record Wrap(String item, double count) {}
+  /** Something to pack with, and the unit that it goes by. */
+  record Item(String name, String unit) {}
+
+  /** So much of one item. */
+  private record Wrap(Item item, double count) {}
 
   static Wrapping of(Collection<Morning.Group> groups, Purchases purchases) {
     Wrapping wrapping = new Wrapping();
@@ -36,13 +41,14 @@ final class Wrapping {
               Purchases.amount(packaging.quantity())
                   * group.times()
                   * group.making().one().factor();
-          boolean counted = packaging.quantity().dimension() == Dimension.COUNT;
+          Dimension goesBy = packaging.quantity().dimension();
+          boolean counted = goesBy == Dimension.COUNT;
+          Item item = new Item(packaging.item(), goesBy.canonical());
           double count = (counted ? Math.ceil(one - HARDLY_ANY) : one) * group.count();
-          wraps.add(new Wrap(packaging.item(), count));
-          wrapping.counts.merge(packaging.item(), count, Double::sum);
-          if (!wrapping.offers.containsKey(packaging.item())) {
-            wrapping.offers.put(
-                packaging.item(), purchases.ofItem(packaging.item(), packaging.quantity()));
+          wraps.add(new Wrap(item, count));
+          wrapping.counts.merge(item, count, Double::sum);
+          if (!wrapping.offers.containsKey(item)) {
+            wrapping.offers.put(item, purchases.ofItem(item.name(), packaging.quantity()));
           }
         }
       }
@@ -62,26 +68,30 @@ final class Wrapping {
     return sum;
   }
 
-  Map<String, Double> counts() {
+  Map<Item, Double> counts() {
     return counts;
   }
 
-  @Nullable Offer offer(String item) {
+  @Nullable Offer offer(Item item) {
     return offers.get(item);
   }
 
-  List<Money> used() {
-    List<Money> used = new ArrayList<>();
-    for (String item : counts.keySet()) {
+  List<Offer> used() {
+    List<Offer> used = new ArrayList<>();
+    for (Item item : counts.keySet()) {
       @Nullable Offer offer = offers.get(item);
       if (offer != null) {
-        used.add(offer.money());
+        used.add(offer);
       }
     }
     return used;
   }
 
   List<String> missing() {
-    return counts.keySet().stream().filter(item -> offers.get(item) == null).toList();
+    return counts.keySet().stream()
+        .filter(item -> offers.get(item) == null)
+        .map(Item::name)
+        .distinct()
+        .toList();
   }
 }

@@ -431,6 +431,28 @@ class ProductionTest extends CalculationContract<Production.Input, Production.Re
   }
 
   @Test
+  void packaging_that_is_measured_is_not_added_to_what_is_counted() {
+    Map<String, Object> wrapped =
+        Shop.formula(
+            "dish",
+            "egg 1 each",
+            "yield",
+            map("portions", 1.0),
+            "packaging",
+            List.of(
+                map("item", "ribbon", "quantity", "40 cm"),
+                map("item", "ribbon", "quantity", "2 each"),
+                map("item", "ribbon", "quantity", "60 cm")));
+    Production.Result result =
+        asked(List.of(map("formula", wrapped, "portions", 1.0, "count", 3))).result();
+    assertThat(result.purchases())
+        .filteredOn(one -> one.item().equals("ribbon"))
+        .extracting(Sheet.Bought::count, Sheet.Bought::unit)
+        .containsExactly(tuple(3.0, "m"), tuple(6.0, "each"));
+    assertThat(result.missing()).containsOnlyOnce("ribbon");
+  }
+
+  @Test
   void without_times_in_its_stages_there_is_no_timeline_and_that_is_told() {
     Answer<Production.Result> answer =
         asked(List.of(order("snow", "portions", 3.0, 1)), "due", "2026-05-02T07:30");

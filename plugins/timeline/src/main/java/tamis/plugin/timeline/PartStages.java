@@ -11,6 +11,8 @@ import org.jspecify.annotations.Nullable;
 import tamis.engine.fault.FaultCode;
 import tamis.engine.fault.Faults;
 import tamis.engine.formula.Batch;
+import tamis.engine.formula.Per;
+import tamis.engine.formula.Repeats;
 import tamis.engine.formula.Stage;
 import tamis.engine.formula.To;
 import tamis.engine.note.Notes;
@@ -39,7 +41,7 @@ final class PartStages {
   private record Ends(List<Integer> tasks) {}
 
   void add(Batch.Part part, String label) {
-    part(part, label, new Repeats(part, to));
+    part(part, label, Repeats.of(part, to));
   }
 
   private Ends part(Batch.Part part, String label, Repeats repeats) {
@@ -49,7 +51,7 @@ final class PartStages {
       @Nullable String id = sub.formula().id();
       String name = id == null ? "part" : id;
       String unique = names.add(name) ? name : name + "-" + names.size();
-      inner.put(sub, part(sub, label + "/" + unique, new Repeats(sub, null)));
+      inner.put(sub, part(sub, label + "/" + unique, Repeats.of(sub, null)));
     }
     Map<String, List<Integer>> stages = new LinkedHashMap<>();
     for (Stage stage : part.formula().stages()) {
@@ -84,7 +86,7 @@ final class PartStages {
           name + " has no `duration`; not known is not zero, so it must be given");
       return List.of();
     }
-    Repeats.@Nullable Times times = repeats.of(stage, name, at, faults);
+    @Nullable Double times = times(stage, name, repeats);
     if (times == null) {
       return List.of();
     }
@@ -94,15 +96,33 @@ final class PartStages {
           at,
           name + " does not say `hands`; it is taken to leave the cook free");
     }
-    long micros = Math.round(duration.seconds() * 1e6 * times.longer());
+    // Pieces are worked off in one go, loads are tasks of their own.
+    boolean inLoads = stage.per() == Per.LOAD;
+    long micros = Math.round(duration.seconds() * 1e6 * (inLoads ? 1 : times));
+    int all = inLoads ? (int) (double) times : 1;
     List<Integer> loads = new ArrayList<>();
-    for (int load = 1; load <= times.loads(); load++) {
-      loads.add(work.add(task(part, stage, label, micros, load, times.loads())));
+    for (int load = 1; load <= all; load++) {
+      loads.add(work.add(task(part, stage, label, micros, load, all)));
       if (load > 1) {
         work.notBefore(loads.get(load - 2), loads.get(load - 1)); // loads alike
       }
     }
     return loads;
+  }
+
+  /** Null if it is not known or too many; the fault is then gathered. */
+  private @Nullable Double times(Stage stage, String name, Repeats repeats) {
+    Repeats.Count count = repeats.of(stage);
+    if (count.number() == null) {
+      String per = stage.per() == Per.PIECE ? "piece" : "load";
+      faults.add(
+          FaultCode.INCOMPLETE, at, name + " is repeated per " + per + ", but " + count.lacks());
+    } else if (stage.per() == Per.LOAD && !(count.number() <= Work.MOST_TASKS)) {
+      faults.add(
+          FaultCode.TOO_MANY, at, name + " comes to more than " + Work.MOST_TASKS + " loads");
+      return null;
+    }
+    return count.number();
   }
 
   private Task task(Batch.Part part, Stage stage, String label, long micros, int load, int loads) {

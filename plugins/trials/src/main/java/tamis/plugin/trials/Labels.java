@@ -3,6 +3,7 @@ package tamis.plugin.trials;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -146,27 +147,47 @@ final class Labels {
     return Words.amount(batch.root().finished().typical(), "g");
   }
 
-  /** What a part keeps shorter, the whole does not keep longer. */
+  /**
+   * What a part keeps shorter, the whole does not keep longer. Nothing keeps longer for being
+   * warmer, so what a part tells for a lower temperature bounds it here, too; what it tells for a
+   * higher one says nothing.
+   */
   private void partsKeepShorter(Batch.Part within, ShelfLife whole) {
     for (Batch.Part part : within.parts()) {
-      for (ShelfLife own : part.formula().shelfLife()) {
-        boolean shorter = own.keeps().compareTo(whole.keeps()) < 0;
-        if (own.at().equals(whole.at()) && shorter) {
-          notes.caution(
-              "part-keeps-shorter",
-              "/formula",
-              part.formula().name()
-                  + " in it keeps "
-                  + days(own.keeps())
-                  + " at "
-                  + own.at()
-                  + " by its own formula, less than the "
-                  + days(whole.keeps())
-                  + " told here");
-        }
+      List<ShelfLife> told =
+          part.formula().shelfLife().stream()
+              .filter(own -> own.at().compareTo(whole.at()) <= 0)
+              .toList();
+      told.stream()
+          .min(Comparator.comparing(ShelfLife::keeps))
+          .filter(own -> own.keeps().compareTo(whole.keeps()) < 0)
+          .ifPresent(own -> keepsShorter(part, own, whole));
+      if (told.isEmpty()) {
+        notes.remark(
+            "part-keeping-time-not-told",
+            "/formula",
+            part.formula().name()
+                + " in it tells no keeping time at "
+                + whole.at()
+                + " or colder, so nothing was compared with it");
       }
       partsKeepShorter(part, whole);
     }
+  }
+
+  private void keepsShorter(Batch.Part part, ShelfLife own, ShelfLife whole) {
+    notes.caution(
+        "part-keeps-shorter",
+        "/formula",
+        part.formula().name()
+            + " in it keeps "
+            + days(own.keeps())
+            + " at "
+            + own.at()
+            + " by its own formula, less than the "
+            + days(whole.keeps())
+            + " told here"
+            + (own.at().equals(whole.at()) ? "" : " for " + whole.at()));
   }
 
   private static String days(TimeSpan span) {

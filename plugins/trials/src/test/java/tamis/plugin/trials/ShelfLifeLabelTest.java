@@ -98,13 +98,14 @@ class ShelfLifeLabelTest extends CalculationContract<ShelfLifeLabel.Input, Shelf
                 assertThat(label.text())
                     .isEqualTo(
                         """
-                    Cream
-                    Quantity: 850 g
-                    Made: 2026-04-11 08:10
-                    Keep at: 4 °C
-                    Use by: 2026-04-16 08:10
-                    Contains: milk (Cream, UK).
-                    May contain: egg."""));
+                        Cream
+                        Quantity: 850 g
+                        Made: 2026-04-11 08:10
+                        Keep at: 4 °C
+                        Use by: 2026-04-16 08:10
+                        Contains: milk (Cream, UK).
+                        May contain: egg.\
+                        """));
     assertThat(answer.remarks())
         .extracting(Remark::kind, Remark::code)
         .contains(
@@ -160,6 +161,30 @@ class ShelfLifeLabelTest extends CalculationContract<ShelfLifeLabel.Input, Shelf
     assertThat(labelled(kitchen(), "formula", cake, "made", "2026-04-11").remarks())
         .extracting(Remark::message)
         .anyMatch(message -> message.contains("Cream in it keeps 5 d at 4 °C"));
+  }
+
+  @Test
+  void a_part_told_for_a_colder_place_bounds_the_whole_and_one_for_a_warmer_does_not() {
+    Map<String, Object> cake =
+        Book.map(
+            "id",
+            "cake",
+            "lines",
+            List.of(Book.map("formula", "cream@1", "quantity", "100 g", "role", "part")),
+            "shelfLife",
+            List.of(
+                Book.map("at", "12 °C", "for", "6 d"), Book.map("at", "-18 °C", "for", "90 d")));
+    List<Remark> remarks = labelled(kitchen(), "formula", cake, "made", "2026-04-11").remarks();
+    assertThat(remarks)
+        .filteredOn(remark -> remark.code().equals("part-keeps-shorter"))
+        .extracting(Remark::message)
+        .containsExactly(
+            "Cream in it keeps 5 d at 4 °C by its own formula, less than the 6 d told here for"
+                + " 12 °C");
+    assertThat(remarks)
+        .filteredOn(remark -> remark.code().equals("part-keeping-time-not-told"))
+        .singleElement()
+        .satisfies(remark -> assertThat(remark.message()).contains("Cream", "-18 °C or colder"));
   }
 
   @Test
