@@ -26,6 +26,11 @@ record Place(double pascals, double offset) {
 
   private static final double NOTABLE_OFFSET = 0.75;
 
+  /**
+   * Parts of a degree that equations are solved to; 115 °C comes back as 115 and not a bit less.
+   */
+  private static final double FINEST = 1e9;
+
   static void check(
       @Nullable Length altitude,
       @Nullable Pressure pressure,
@@ -108,9 +113,9 @@ record Place(double pascals, double offset) {
     return reading - offset;
   }
 
-  /** What the thermometer shows at a true temperature. */
+  /** What the thermometer shows at a true temperature, without the last bits of an equation. */
   double reading(double truth) {
-    return truth + offset;
+    return Math.rint((truth + offset) * FINEST) / FINEST;
   }
 
   void cite(Notes notes, String pointer) {

@@ -37,7 +37,7 @@ final class SyrupCook {
         percent == null
             ? null
             : place.reading(pan.solutes().boilingPoint(percent, place.pascals()));
-    @Nullable Double seaLevel = seaLevel(percent);
+    @Nullable Double seaLevel = seaLevel(percent, wanted);
     SyrupStages.@Nullable Verdict verdict =
         seaLevel == null ? null : SyrupStages.at(input.authorityOrUsual(), seaLevel);
     noteSources(percent);
@@ -80,7 +80,7 @@ final class SyrupCook {
       return percentOfReading(input.temperature().celsius());
     }
     if (wanted != null && (pan.percent() == null || pan.isWeighed())) {
-      return target.percent(wanted);
+      return target.isSyrup(wanted) ? target.percent(wanted) : null;
     }
     return pan.percent();
   }
@@ -119,13 +119,14 @@ final class SyrupCook {
     return percent;
   }
 
-  private @Nullable Double seaLevel(@Nullable Double percent) {
+  private @Nullable Double seaLevel(@Nullable Double percent, @Nullable Window wanted) {
     if (percent != null) {
       return pan.solutes().boilingPoint(percent, WaterVapour.SEA_LEVEL_PASCALS);
     }
-    return input.temperature() == null
-        ? null
-        : target.seaLevel(place.truth(input.temperature().celsius()));
+    if (input.temperature() != null) {
+      return target.seaLevel(place.truth(input.temperature().celsius()));
+    }
+    return wanted == null ? null : target.seaLevel(target.middle(wanted));
   }
 
   /** Where boiling off begins: the reading if a stage is wanted from it, else what went in. */
@@ -180,6 +181,15 @@ final class SyrupCook {
   }
 
   private void advise(@Nullable Double percent, @Nullable Window wanted, @Nullable Double toAdd) {
+    if (wanted != null && !target.isSyrup(wanted)) {
+      notes.remark(
+          "no-syrup-any-more",
+          "/stage",
+          "at "
+              + input.stage()
+              + " the water is gone and sugar melts and browns: go by the temperature, which is the same at"
+              + " every height, and by the colour; no boiling point and no part of sugar is told");
+    }
     if (wanted != null) {
       advice.add(
           String.format(

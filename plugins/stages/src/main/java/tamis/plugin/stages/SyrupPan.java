@@ -37,7 +37,25 @@ record SyrupPan(Solutes solutes, @Nullable Double solids, @Nullable Double perce
     }
     boolean told = input.water() != null || !input.with().isEmpty();
     return new SyrupPan(
-        solutes, solutes.grams(), told ? 100 * solutes.grams() / (solutes.grams() + water) : null);
+        solutes,
+        solutes.grams(),
+        told ? percent(solutes.grams(), water, input.water() != null ? "/water" : "/with") : null);
+  }
+
+  private static double percent(double solids, double water, String pointer) {
+    double percent = 100 * solids / (solids + water);
+    if (percent > Solutes.MOST_PERCENT) {
+      throw Refusal.of(
+          FaultCode.OUTSIDE_RANGE,
+          pointer,
+          String.format(
+              java.util.Locale.ROOT,
+              "%.1f %% of sugar beside %.1f g of water is too dry to boil as a syrup; syrups are known to %.0f %%",
+              percent,
+              water,
+              Solutes.MOST_PERCENT));
+    }
+    return percent;
   }
 
   boolean isWeighed() {

@@ -40,8 +40,17 @@ final class SyrupTarget {
 
   /** The part of sugar in the middle of what the thermometer shows. */
   double percent(Window reading) {
-    double middle = place.truth((reading.low() + reading.high()) / 2);
-    return Math.min(Solutes.MOST_PERCENT, solutes.percent(middle, place.pascals()));
+    return Math.min(Solutes.MOST_PERCENT, solutes.percent(middle(reading), place.pascals()));
+  }
+
+  /** Whether it is a syrup that boils there; above, sugar melts and browns. */
+  boolean isSyrup(Window reading) {
+    return middle(reading) <= solutes.hottest(place.pascals());
+  }
+
+  /** The true temperature in the middle of what the thermometer shows. */
+  double middle(Window reading) {
+    return place.truth((reading.low() + reading.high()) / 2);
   }
 
   private double here(double seaLevel) {

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import tamis.engine.fault.FaultCode;
 import tamis.engine.note.Remark;
+import tamis.engine.spi.Answer;
 import tamis.engine.spi.Calculation;
 import tamis.engine.spi.CalculationContract;
 import tamis.engine.spi.Plugin;
@@ -250,6 +251,41 @@ class SugarSyrupTest extends CalculationContract<SugarSyrup.Input, SugarSyrup.Re
         () -> result(Map.of("sugar", "200 g", "water", "60 g", "weighed", "190 g")),
         FaultCode.OUTSIDE_RANGE,
         "/weighed");
+    Refusals.refused(
+        () -> result(Map.of("sugar", "200 g", "water", "0 g", "temperature", "120 °C")),
+        FaultCode.OUTSIDE_RANGE,
+        "/water");
+    Refusals.refused(
+        () -> result(Map.of("sugar", "200 g", "water", "1 g")), FaultCode.OUTSIDE_RANGE, "/water");
+  }
+
+  /** From 160 °C on sugar melts and browns: there is no water left whose boiling could be told. */
+  @ParameterizedTest
+  @CsvSource({"clear-liquid, 160", "caramel-light, 170", "caramel-dark, 177"})
+  void at_caramel_the_temperature_counts_and_no_boiling_point_is_told(String stage, double high) {
+    for (String altitude : List.of("0 m", "2000 m")) {
+      Answer<SugarSyrup.Result> answer =
+          answer(
+              read(
+                  Map.of("sugar", "200 g", "water", "60 g", "stage", stage, "altitude", altitude)));
+      SugarSyrup.Result result = answer.result();
+      assertThat(result.targetCelsius()).isNotNull();
+      assertThat(result.targetCelsius().high()).isEqualTo(high);
+      assertThat(result.stage()).hasToString(stage);
+      assertThat(result.boilingCelsius()).isNull();
+      assertThat(result.sugarPercent()).isNull();
+      assertThat(result.syrupGrams()).isNull();
+      assertThat(answer.remarks()).extracting(Remark::code).contains("no-syrup-any-more");
+    }
+  }
+
+  @Test
+  void a_reading_comes_back_as_it_was_given() {
+    Map<String, Object> asked =
+        Map.of("sugar", "200 g", "water", "60 g", "temperature", "115 °C", "altitude", "1500 m");
+    assertThat(result(asked).boilingCelsius()).isEqualTo(115);
+    SugarSyrup.Result cracked = result(Map.of("stage", "hard-crack", "altitude", "0 m"));
+    assertThat(cracked.targetCelsius().high()).isEqualTo(154);
   }
 
   @Test
