@@ -145,6 +145,33 @@ class CalculateTest {
     assertThat(Files.readString(rejected)).contains("no formula at all");
   }
 
+  @Test
+  void formulas_of_one_folder_take_up_each_other() throws IOException {
+    Path documents = Files.createDirectory(folder.resolve("documents"));
+    String syrup =
+        "{\"id\":\"syrup\",\"lines\":[{\"ingredient\":\"water\",\"quantity\":\"60 g\"}]}";
+    String cake = "{\"id\":\"cake\",\"lines\":[{\"formula\":\"syrup\",\"quantity\":\"30 g\"}]}";
+    Files.writeString(documents.resolve("cake.json"), cake);
+    Files.writeString(documents.resolve("syrup.json"), syrup);
+    assertThat(calculated(documents)).as(err.toString()).isZero();
+    assertThat(Files.readAllLines(answers)).first().asString().contains(":30");
+
+    Files.writeString(documents.resolve("again.json"), syrup);
+    assertThat(calculated(documents)).isEqualTo(2);
+    assertThat(err.toString()).contains("formula `syrup` stands twice").doesNotContain("\tat ");
+  }
+
+  private int calculated(Path documents) {
+    return run(
+        "calculate",
+        "scaling",
+        documents.toString(),
+        "--query",
+        "pick=/grams&sources=no",
+        "--out",
+        answers.toString());
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"[]", "{", "2", ""})
   void what_each_record_says_besides_is_an_object(String with) throws IOException {

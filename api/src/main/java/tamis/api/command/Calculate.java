@@ -29,6 +29,7 @@ import tamis.api.stream.Share;
 import tamis.api.stream.Unusable;
 import tamis.engine.fault.Refusal;
 import tamis.engine.kitchen.Pantry;
+import tamis.engine.kitchen.Shelf;
 import tamis.engine.record.Nearest;
 import tamis.engine.spi.Calculation;
 
@@ -190,12 +191,23 @@ public final class Calculate implements Callable<Integer> {
             told.lineBytes(),
             new JsonLimits(told.nesting(), told.limits().digits()),
             told.limits());
-    var kitchen = new Pantry(store.shelf(), plugins.fittings(told.limits()));
+    var kitchen = new Pantry(shelf(store, reading), plugins.fittings(told.limits()));
     try {
       var asked = QueryInput.options(query, calculation, told.queryBytes());
       return LineAnswers.of(calculation, asked, kitchen, plugins.guard(name), reading);
     } catch (Refusal refusal) {
       throw new WrongUse("--query: " + refusal.faults().get(0).message());
+    }
+  }
+
+  private Shelf shelf(Store store, LineAnswers.Reading reading) {
+    try {
+      return documents.isEmpty()
+          ? store.shelf()
+          : new DocumentShelf(
+              DocumentRecords.files(documents), store.shelf(), reading.json(), reading.limits());
+    } catch (IOException | UncheckedIOException broken) {
+      throw new WrongUse(said(broken));
     }
   }
 

@@ -62,7 +62,8 @@ final class DocumentRecords {
         "--with must be a JSON object such as {\"to\":{\"factor\":2}}, was " + with);
   }
 
-  private static List<Path> files(List<Path> documents) throws IOException {
+  /** The documents that are named, and those in folders that are named, in this order. */
+  static List<Path> files(List<Path> documents) throws IOException {
     List<Path> files = new ArrayList<>();
     for (Path document : documents) {
       if (Files.isDirectory(document)) {

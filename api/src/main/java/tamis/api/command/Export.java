@@ -5,6 +5,7 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -27,12 +28,14 @@ public final class Export extends StoreCommand {
   }
 
   @Override
-  void run(Settings settings) throws IOException {
+  void run(Settings settings) {
     try (var held = HeldStore.beside(settings);
         OutputStream out = new BufferedOutputStream(target())) {
       Dump.write(held.store(), out);
-    } catch (java.nio.file.FileSystemException unwritable) {
-      throw new WrongUse(file + " cannot be written");
+    } catch (IOException | UncheckedIOException unwritable) {
+      throw new WrongUse(
+          (file == null ? "standard output" : file)
+              + " cannot be written to the end; the export is not whole");
     }
   }
 

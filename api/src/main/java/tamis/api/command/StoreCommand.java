@@ -12,6 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import tamis.api.store.Load;
 import tamis.api.store.UnusableStore;
+import tamis.engine.fault.Refusal;
 
 /** A command about the whole store. */
 abstract class StoreCommand implements Callable<Integer> {
@@ -43,6 +44,8 @@ abstract class StoreCommand implements Callable<Integer> {
       return DONE;
     } catch (UnusableStore unusable) {
       throw new WrongUse(String.valueOf(unusable.getMessage()));
+    } catch (Refusal unavailable) {
+      throw new WrongUse(unavailable.faults().get(0).message());
     } catch (Load.Rejected rejected) {
       var err = spec.commandLine().getErr();
       rejected.reasons().forEach(reason -> err.println("tamis: " + reason));

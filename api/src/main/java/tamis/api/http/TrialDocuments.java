@@ -3,6 +3,7 @@ package tamis.api.http;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.util.HashSet;
+import java.util.Set;
 import org.eclipse.jetty.http.HttpHeader;
 import org.jspecify.annotations.Nullable;
 import tamis.api.http.DocumentPage.DocumentItem;
@@ -154,9 +155,14 @@ final class TrialDocuments {
   Reply observe(Context call) throws IOException {
     takesNoQuery(call);
     String id = call.pathParam("id");
-    there(id);
+    var trial = there(id).trial();
     var given =
         new RecordReader(kitchens.now(), limits).read(Observation.class, bodies.read(call).tree());
+    if (!trial.observations().contains(given)) {
+      var faults = new Faults();
+      new NewObservations(trial, store).check(given, "", faults);
+      faults.refuseIfAny();
+    }
     var observed = store.observe(id, given, AUTHOR);
     return Reply.of(
             observed.isNew() ? 201 : 200, Reply.JSON, ResultJson.bytes(observed.observation()))
@@ -167,9 +173,25 @@ final class TrialDocuments {
       throws IOException {
     var read =
         new DocumentReader(kitchens.now(), limits).read(Kind.TRIAL, bodies.read(call).tree(), id);
-    return read.record() instanceof Trial trial
-        ? Document.of(Pinned.of(trial, before, store))
-        : read;
+    if (!(read.record() instanceof Trial trial)) {
+      return read;
+    }
+    var pinned = Pinned.of(trial, before, store);
+    checkNew(pinned, before);
+    return Document.of(pinned);
+  }
+
+  private void checkNew(Trial trial, @Nullable Trial before) {
+    var kept = before == null ? Set.<Observation>of() : Set.copyOf(before.observations());
+    var observations = new NewObservations(trial, store);
+    var faults = new Faults();
+    for (int i = 0; i < trial.observations().size(); i++) {
+      var one = trial.observations().get(i);
+      if (!kept.contains(one)) {
+        observations.check(one, "/observations/" + i, faults);
+      }
+    }
+    faults.refuseIfAny();
   }
 
   /** What was observed is observed: a trial that replaces another has all that came to that one. */

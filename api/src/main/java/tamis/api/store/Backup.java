@@ -33,6 +33,10 @@ public final class Backup {
     if (Files.exists(file)) {
       throw new UnusableStore(file + " exists already: name another file");
     }
+    @Nullable Path folder = file.toAbsolutePath().getParent();
+    if (folder == null || !Files.isWritable(folder)) {
+      throw new UnusableStore(file + " cannot be written: " + folder + " is no folder to write to");
+    }
     Path part = part(file);
     try {
       Files.deleteIfExists(part);

@@ -10,6 +10,8 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -73,6 +75,29 @@ class UnusableStoreCommandTest {
       assertThat(backup.exit()).as(backup.err()).isZero();
       assertThat(first.get("/health/ready")).contains("\"status\":\"ready\"");
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"backup", "export"})
+  void a_file_in_a_folder_that_is_not_there(String command) throws IOException {
+    SqlStore.sqlite(file(), Clock.systemUTC()).close();
+    Path nowhere = directory.resolve("nowhere").resolve("saved");
+    var run =
+        command.equals("backup")
+            ? ProgramRun.of(Map.of(), command, "--data", "" + directory, "" + nowhere)
+            : ProgramRun.of(Map.of(), command, "--data", "" + directory, "--out", "" + nowhere);
+    assertThat(run.exit()).as(run.err()).isEqualTo(2);
+    assertThat(run.err().lines()).singleElement().asString().contains(nowhere + " cannot be");
+    assertThat(run.err()).doesNotContain("Exception").doesNotContain("Refusal");
+  }
+
+  @Test
+  @EnabledOnOs(OS.LINUX)
+  void a_full_disk_ends_an_export_in_one_line() {
+    SqlStore.sqlite(file(), Clock.systemUTC()).close();
+    var run = ProgramRun.of(Map.of(), "export", "--data", "" + directory, "--out", "/dev/full");
+    assertThat(run.exit()).as(run.err()).isEqualTo(2);
+    assertThat(run.err().lines()).singleElement().asString().contains("the export is not whole");
   }
 
   private void refused(Map<String, String> environment, String command, String said)

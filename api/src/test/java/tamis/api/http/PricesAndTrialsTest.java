@@ -246,6 +246,30 @@ class PricesAndTrialsTest {
     assertThat(put("/v1/trials/t1", JSON, noted, tag(read)).statusCode()).isEqualTo(200);
   }
 
+  @Test
+  void a_reading_that_cannot_be_meant_is_not_kept_for_ever() throws Exception {
+    String syrup =
+        "{\"id\":\"syrup\",\"lines\":[{\"ingredient\":\"water\",\"quantity\":\"60 g\",\"stage\":\"boil\"}],\"stages\":[{\"id\":\"boil\"}]}";
+    String glaze =
+        "{\"id\":\"glaze\",\"lines\":[{\"formula\":\"syrup\",\"quantity\":\"60 g\",\"stage\":\"stir\"}],\"stages\":[{\"id\":\"stir\"}]}";
+    assertThat(post("/v1/formulas", syrup).statusCode()).isEqualTo(201);
+    assertThat(post("/v1/formulas", glaze).statusCode()).isEqualTo(201);
+    String wrong =
+        READING.strip().replace("\"at\"", "\"stage\":\"boli\",\"at\"").replace("112 °C", "112 g");
+    String trial =
+        "{\"id\":\"t9\",\"formula\":\"glaze\",\"started\":\"2026-04-11T08:00\",\"observations\":[%s]}";
+    var refused = post("/v1/trials", trial.formatted(wrong));
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body())
+        .contains("\"/observations/0/stage\"", "did you mean boil?", "\"/observations/0/value\"");
+    assertThat(post("/v1/trials", trial.formatted("")).statusCode()).isEqualTo(201);
+    var alone = post("/v1/trials/t9/observations", wrong);
+    assertThat(alone.statusCode()).isEqualTo(422);
+    assertThat(alone.body()).contains("\"/stage\"", "\"/value\"");
+    String right = wrong.replace("boli", "boil").replace("112 g", "112 °C");
+    assertThat(post("/v1/trials/t9/observations", right).statusCode()).isEqualTo(201);
+  }
+
   private void makeTheCream() throws Exception {
     String cream =
         "{\"id\":\"cream\",\"lines\":[{\"ingredient\":\"egg\",\"quantity\":\"1 each\"}]}";
