@@ -44,10 +44,30 @@ final class Conditions {
     }
     List<Measured> measures = new ArrayList<>();
     add(measures, REVISION, "", revisions);
+    measures.addAll(partsMade());
     add(measures, BATCH, "×", batches);
     add(measures, "room-temperature", "°C", rooms);
     add(measures, "flour-temperature", "°C", flours);
     measures.addAll(changes());
+    return measures;
+  }
+
+  /** The revision of each part that went in: a part that was written anew is another part. */
+  private List<Measured> partsMade() {
+    Map<String, Map<String, Figure>> parts = new TreeMap<>();
+    for (Trial trial : book.trials()) {
+      trial
+          .pins()
+          .forEach(
+              (part, revision) ->
+                  parts
+                      .computeIfAbsent(part, unseen -> new TreeMap<>())
+                      .put(trial.id(), Figure.of(revision)));
+    }
+    List<Measured> measures = new ArrayList<>();
+    parts.forEach(
+        (part, figures) ->
+            measures.add(Measured.loose(new Measured.Key("", REVISION, part, ""), figures)));
     return measures;
   }
 

@@ -9,7 +9,7 @@ public record Difference(
     @Described(value = "Stage it belongs to; left out if to none", example = "syrup")
         @Nullable String stage,
     @Described(value = "What was measured", example = "temperature") String measure,
-    @Described(value = "Ingredient or change that is meant", example = "butter-unsalted")
+    @Described(value = "Ingredient, change or part that is meant", example = "butter-unsalted")
         @Nullable String of,
     @Described("Unit of the values and the window; empty for a bare number") String unit,
     @Described("What each trial says, in the order in which they were asked for")

@@ -1,5 +1,6 @@
 package tamis.plugin.trials;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,9 +31,16 @@ record Figure(
     return new Figure(null, text, null, null, null);
   }
 
-  /** What two trials must have in common to be alike here. */
+  /**
+   * What two trials must have in common to be alike here: the value, and how far out it is, since
+   * each was made by a revision with a window of its own.
+   */
   Object sameness() {
-    return value == null ? String.valueOf(text) : (Object) (Math.rint(value * 1e9) / 1e9);
+    return value == null ? String.valueOf(text) : List.of(exact(value), exact(out()));
+  }
+
+  private static double exact(double value) {
+    return Math.rint(value * 1e9) / 1e9;
   }
 
   double out() {

@@ -8,7 +8,7 @@ public record LikelyCause(
     @Described("The cause in words") String cause,
     @Described("Stage it belongs to; left out if to none") @Nullable String stage,
     @Described("What was measured") String measure,
-    @Described("Ingredient or change that is meant") @Nullable String of,
+    @Described("Ingredient, change or part that is meant") @Nullable String of,
     @Described("The figures that speak for it") String support,
     @Described("How well it tells the outcomes apart: 1 wholly") double separation,
     @Described(value = "How often chance alone would do as well, as a part of 1", unit = "1")

@@ -30,7 +30,7 @@ record Measured(
    * What is measured where.
    *
    * @param stage empty if it belongs to none
-   * @param of the ingredient or the change that is meant, or empty
+   * @param of the ingredient, the change or the part that is meant, or empty
    */
   record Key(String stage, String measure, String of, String unit) {
     /** {@code temperature at `syrup`}, {@code weighed butter-unsalted}. */

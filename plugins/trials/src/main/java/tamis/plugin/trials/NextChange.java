@@ -9,7 +9,7 @@ public record NextChange(
     @Described("What kind of step it is") Step step,
     @Described("Stage it belongs to; left out if to none") @Nullable String stage,
     @Described("What is measured there") @Nullable String measure,
-    @Described("Ingredient or change that is meant") @Nullable String of,
+    @Described("Ingredient, change or part that is meant") @Nullable String of,
     @Described("The window to come to") @Nullable MeasureWindow window,
     @Described("Why this one") String reason) {
 

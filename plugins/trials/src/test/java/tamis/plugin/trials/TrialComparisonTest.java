@@ -241,6 +241,32 @@ class TrialComparisonTest
   }
 
   @Test
+  void the_revision_of_a_part_is_a_difference() {
+    Book book =
+        Book.ofCream()
+            .trial("a", "cream@1", "kept", "syrup 118", "pins", Book.map("coffee-syrup", 1))
+            .trial("b", "cream@1", "discarded", "syrup 118", "pins", Book.map("coffee-syrup", 2))
+            .trial("c", "cream@1", "kept", "syrup 118");
+    List<Difference> differences = of(book, "a", "b", "c").result().differences();
+    assertThat(differences).extracting(Difference::measure).containsExactly("revision");
+    assertThat(differences.get(0).of()).isEqualTo("coffee-syrup");
+    assertThat(differences.get(0).values())
+        .extracting(TrialValue::value)
+        .containsExactly(1.0, 2.0, null);
+    assertThat(of(book, "a", "c").result().differences()).isEmpty();
+  }
+
+  @Test
+  void equal_readings_of_which_one_is_out_of_its_own_window_are_a_difference() {
+    Book book =
+        Book.ofCream()
+            .trial("a", "cream@1", "discarded", "syrup 115.5")
+            .trial("b", "cream@2", "kept", "syrup 115.5");
+    Difference syrup = difference(of(book, "a", "b").result(), "syrup", "temperature");
+    assertThat(syrup.values()).extracting(TrialValue::deviation).containsExactly(-0.5, 0.0);
+  }
+
+  @Test
   void weights_are_told_in_percent_off_the_bill_with_their_lots() {
     Book book =
         Book.ofCream()
