@@ -124,11 +124,11 @@ class ReferenceIngredientsTest {
   /** One word, two foods: the British meaning and the American one stay apart. */
   @ParameterizedTest(name = "{0} is not {1}")
   @CsvSource({
-    "double cream, heavy cream",
+    "cream-double, heavy cream",
     "single cream, light cream",
-    "cornflour, corn flour",
-    "self-raising flour, self-rising flour",
-    "treacle, golden syrup",
+    "maize cornflour, corn-flour",
+    "self-raising-flour, self-rising flour",
+    "black treacle, golden syrup",
     "black treacle, light molasses",
     "icing sugar, granulated sugar",
     "egg medium, egg"
@@ -139,9 +139,9 @@ class ReferenceIngredientsTest {
 
   @Test
   void self_raising_flour_has_no_salt_and_self_rising_flour_has() {
-    assertThat(named("self-raising flour").per100g(Nutrient.SODIUM))
+    assertThat(named("self-raising-flour").per100g(Nutrient.SODIUM))
         .isLessThan(named("self-rising flour").per100g(Nutrient.SODIUM));
-    assertThat(named("double cream").per100g(Nutrient.FAT))
+    assertThat(named("cream-double").per100g(Nutrient.FAT))
         .isGreaterThan(named("heavy cream").per100g(Nutrient.FAT) + 5);
   }
 
@@ -156,8 +156,14 @@ class ReferenceIngredientsTest {
     assertThat(ambiguous)
         .isEqualTo(
             Map.of(
+                "corn flour", Set.of("corn-flour", "cornstarch"),
                 "corn syrup", Set.of("corn-syrup-light", "glucose-syrup"),
+                "cornflour", Set.of("cornstarch", "corn-flour"),
+                "double cream", Set.of("cream-double", "cream-heavy"),
                 "molasses", Set.of("molasses-light", "molasses-blackstrap"),
+                "self raising flour", Set.of("self-raising-flour", "self-rising-flour"),
+                "self-raising flour", Set.of("self-raising-flour", "self-rising-flour"),
+                "treacle", Set.of("treacle-black", "golden-syrup"),
                 "vegetable oil", Set.of("oil-soybean", "oil-canola"),
                 "whipping cream", Set.of("cream-heavy", "cream-whipping")));
   }
