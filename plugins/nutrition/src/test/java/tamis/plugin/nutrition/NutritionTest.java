@@ -1,20 +1,14 @@
 package tamis.plugin.nutrition;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
+import static tamis.plugin.nutrition.Feeding.asked;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvFileSource;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import tamis.engine.fault.Fault;
-import tamis.engine.fault.FaultCode;
-import tamis.engine.fault.Refusal;
 import tamis.engine.note.Remark;
 import tamis.engine.spi.Calculation;
 import tamis.engine.spi.CalculationContract;
@@ -28,145 +22,13 @@ class NutritionTest extends CalculationContract<Nutrition.Input, Nutrition.Resul
   }
 
   @Override
-  protected Plugin plugin() {
-    return new NutritionPlugin();
+  protected Kitchen kitchen() {
+    return Feeding.kitchen();
   }
 
   @Override
-  protected Kitchen kitchen() {
-    return new Bakery()
-        .with(Bakery.formula("fudge", Map.of("pieces", 10), "fat-block 200 g", "own-water 800 g"))
-        .with(
-            Bakery.formula(
-                "caramel",
-                Map.of("makeUpLoss", "2 %", "bakeLoss", "10 %"),
-                "sugar-granulated 300 g",
-                "milk-whole 300 g",
-                "butter-unsalted 100 g"))
-        .with(
-            Bakery.formula(
-                "slice",
-                Map.of("portions", 12, "bakeLoss", "8 %"),
-                "all-purpose-flour 400 g",
-                "butter-unsalted 200 g",
-                "egg 100 g",
-                "=caramel 300 g",
-                "walnut 50 g",
-                "oil-sunflower 500 g remains 0.1",
-                "salt as needed"))
-        .with(Bakery.formula("flat", Map.of(), "sugar-granulated 80 g", "mystery 20 g"))
-        .with(Bakery.formula("punch", Map.of(), "rum 100 g", "water 900 g"))
-        .with(Bakery.formula("lozenge", Map.of("density", "1.2 g/ml"), "sugar-granulated 100 g"))
-        .withIngredient(
-            ingredient(
-                "fat-block",
-                Map.of(
-                    "fat",
-                    100,
-                    "vitaminCMg",
-                    100,
-                    "protein",
-                    0,
-                    "carbohydrate",
-                    0,
-                    "water",
-                    0,
-                    "sodiumMg",
-                    400)))
-        .withIngredient(
-            ingredient(
-                "own-water",
-                Map.of(
-                    "fat",
-                    0,
-                    "protein",
-                    0,
-                    "carbohydrate",
-                    0,
-                    "water",
-                    100,
-                    "sodiumMg",
-                    0,
-                    "vitaminCMg",
-                    0)))
-        .withIngredient(ingredient("mystery", Map.of("carbohydrate", 50)))
-        .open();
-  }
-
-  private static Map<String, Object> ingredient(String id, Map<String, ?> per100g) {
-    return Map.of("id", id, "names", Map.of("en", List.of(id)), "per100g", per100g);
-  }
-
-  private static Map<String, Object> asked(Object formula, String regime, Object... more) {
-    Map<String, Object> input = new HashMap<>();
-    input.put("formula", formula);
-    input.put("regime", regime);
-    for (int i = 0; i < more.length; i += 2) {
-      input.put((String) more[i], more[i + 1]);
-    }
-    return input;
-  }
-
-  @ParameterizedTest(name = "{0} {1} {2} is {3} ({4})")
-  @CsvFileSource(resources = "/label-rounding.csv", numLinesToSkip = 1)
-  void declared_figures_match_the_printed_rules(
-      String regime, String figure, double value, String text) {
-    Map<String, Object> input = Map.of("declare", Map.of(figure, value), "regime", regime);
-    Declared declared = result(input).declared().get(LabelFigure.named(figure));
-    assertThat(declared.text()).isEqualTo(text);
-    assertThat(declared.lessThan()).isEqualTo(text.startsWith("less") || text.startsWith("<"));
-    assertThat(declared.complete()).isTrue();
-  }
-
-  @ParameterizedTest(name = "{0}: {1}")
-  @CsvFileSource(resources = "/daily-values.csv", numLinesToSkip = 1)
-  void daily_values_are_those_of_2016(String figure, double value) {
-    LabelFigure of = LabelFigure.named(figure);
-    assertThat(of).isNotNull();
-    assertThat(new Label(LabelRegime.UNITED_STATES).rule(of).number("reference")).isEqualTo(value);
-  }
-
-  @ParameterizedTest(name = "{0} {1} is {2} % of the daily value")
-  @CsvFileSource(resources = "/sample-label.csv", numLinesToSkip = 1)
-  void percentages_match_the_sample_label(String figure, double value, double percent) {
-    Map<String, Object> input = Map.of("declare", Map.of(figure, value), "regime", "US");
-    assertThat(result(input).declared().get(LabelFigure.named(figure)).percent())
-        .isEqualTo(percent);
-  }
-
-  @ParameterizedTest
-  @CsvSource({
-    "energyKj,8400,100",
-    "energyKcal,2000,100",
-    "fat,35,50",
-    "saturates,10,50",
-    "carbohydrate,26,10",
-    "sugars,9,10",
-    "protein,5,10",
-    "salt,1.5,25"
-  })
-  void reference_intakes_are_those_of_annex_XIII(String figure, double value, double percent) {
-    Map<String, Object> input = Map.of("declare", Map.of(figure, value), "regime", "EU");
-    assertThat(result(input).declared().get(LabelFigure.named(figure)).percent())
-        .isEqualTo(percent);
-  }
-
-  @ParameterizedTest
-  @CsvSource({
-    "EU,fat,8,6.5,9.5",
-    "EU,fat,20,16,24",
-    "EU,fat,50,42,58",
-    "EU,saturates,3,2.2,3.8",
-    "EU,salt,1,0.625,1.375",
-    "EU,protein,5,3,7",
-    "EU,sugars,45,37,53"
-  })
-  void tolerances_stand_beside_declared_figures(
-      String regime, String figure, double value, double low, double high) {
-    Map<String, Object> input = Map.of("declare", Map.of(figure, value), "regime", regime);
-    Declared declared = result(input).declared().get(LabelFigure.named(figure));
-    assertThat(declared.toleranceLow()).isEqualTo(low, within(1e-9));
-    assertThat(declared.toleranceHigh()).isEqualTo(high, within(1e-9));
+  protected Plugin plugin() {
+    return new NutritionPlugin();
   }
 
   @Test
@@ -271,17 +133,6 @@ class NutritionTest extends CalculationContract<Nutrition.Input, Nutrition.Resul
   }
 
   @Test
-  void a_gap_too_small_to_change_what_is_printed_is_no_gap_on_the_label() {
-    // trans fat of flour is not told, but 0.98 g of fat hold no more than that
-    Map<String, Object> formula =
-        Bakery.formula("paste", Map.of(), "all-purpose-flour 10 g", "water 90 g");
-    Nutrition.Result result = result(asked(formula, "US", "portion", "50 g"));
-    assertThat(result.known().get(LabelFigure.TRANS)).isLessThan(1);
-    assertThat(result.incomplete()).contains("/per100g/trans").doesNotContain("/declared/trans");
-    assertThat(result.declared().get(LabelFigure.TRANS).text()).isEqualTo("0 g");
-  }
-
-  @Test
   void carbohydrate_has_fibre_in_the_US_and_none_in_the_EU() {
     Map<String, Object> formula = Bakery.formula("f", Map.of(), "all-purpose-flour 100 g");
     assertThat(result(asked(formula, "US")).per100g().carbohydrate()).isEqualTo(76.31);
@@ -325,86 +176,6 @@ class NutritionTest extends CalculationContract<Nutrition.Input, Nutrition.Resul
     assertThat(figures.sugars()).isEqualTo(99.80 + 5.05, within(1e-9));
   }
 
-  @ParameterizedTest(name = "{0} are eaten {1} g at a time ({2})")
-  @CsvFileSource(resources = "/reference-amounts.csv", numLinesToSkip = 1)
-  void amounts_customarily_eaten_are_those_of_2016(String category, Double grams, String measure) {
-    tamis.engine.table.Row row = FigureTables.SERVINGS.row(category);
-    assertThat(row).isNotNull();
-    assertThat(row.numberOrNull("grams")).isEqualTo(grams);
-    assertThat(row.textOrNull("measure")).isEqualTo(measure);
-  }
-
-  @ParameterizedTest(name = "units of {0} g make a serving of {1} units")
-  @CsvSource({
-    "10,6",
-    "20,3",
-    "27.5,2",
-    "30,2",
-    "36,2",
-    "37,1",
-    "55,1",
-    "109,1",
-    "150,1",
-    "220,0.25"
-  })
-  void a_serving_of_things_in_units_is_whole_units(double unit, double units) {
-    Serving serving = Serving.of(FigureTables.SERVINGS.row("scones"), unit, null);
-    assertThat(serving.units()).isEqualTo(units);
-    assertThat(serving.grams()).isEqualTo(unit * units, within(1e-9));
-    assertThat(serving.twoColumns()).isEqualTo(unit == 150);
-  }
-
-  @Test
-  void amounts_in_spoons_need_a_density() {
-    assertThat(result(asked("lozenge", "US", "category", "icings")).serving().grams())
-        .isEqualTo(36, within(1e-9));
-    assertThat(answer(read(asked("caramel", "US", "category", "icings"))).remarks())
-        .extracting(Remark::code)
-        .contains("serving-not-weighed", "no-serving");
-  }
-
-  @Test
-  void a_US_label_shows_every_mandatory_figure() {
-    assertThat(result(asked("slice", "US", "portion", "55 g")).label())
-        .filteredOn(Nutrition.LabelLine::mandatory)
-        .extracting(Nutrition.LabelLine::name)
-        .containsExactly(
-            "Calories",
-            "Total Fat",
-            "Saturated Fat",
-            "Trans Fat",
-            "Cholesterol",
-            "Sodium",
-            "Total Carbohydrate",
-            "Dietary Fiber",
-            "Total Sugars",
-            "Added Sugars",
-            "Protein",
-            "Vitamin D",
-            "Calcium",
-            "Iron",
-            "Potassium");
-  }
-
-  @Test
-  void an_EU_label_shows_every_mandatory_figure_and_the_portion_beside_it() {
-    Nutrition.Result result = result(asked("slice", "EU"));
-    assertThat(result.label())
-        .filteredOn(Nutrition.LabelLine::mandatory)
-        .extracting(line -> line.figure().toString())
-        .containsExactly(
-            "energyKj",
-            "energyKcal",
-            "fat",
-            "saturates",
-            "carbohydrate",
-            "sugars",
-            "protein",
-            "salt");
-    assertThat(result.portions()).isEqualTo(12, within(1e-9));
-    assertThat(result.declaredPerPortion()).containsKey(LabelFigure.FAT);
-  }
-
   @Test
   void a_formula_wholly_in_percent_is_taken_by_100_g_of_flour() {
     Map<String, Object> formula =
@@ -418,59 +189,6 @@ class NutritionTest extends CalculationContract<Nutrition.Input, Nutrition.Resul
   }
 
   @Test
-  void more_loss_than_water_is_refused() {
-    assertFault(() -> result(asked("slice", "EU", "loss", 0.6)), FaultCode.IMPOSSIBLE, "/loss");
-  }
-
-  @Test
-  void a_loss_of_everything_is_refused() {
-    assertFault(
-        () -> read(asked("slice", "EU", "loss", "100 %")), FaultCode.OUT_OF_BOUNDS, "/loss");
-  }
-
-  @Test
-  void a_portion_of_nothing_is_refused() {
-    assertFault(
-        () -> read(asked("slice", "EU", "portion", "0 g")), FaultCode.OUT_OF_BOUNDS, "/portion");
-  }
-
-  @Test
-  void more_than_all_cannot_be_left() {
-    assertFault(
-        () ->
-            read(
-                asked(
-                    "slice",
-                    "EU",
-                    "retention",
-                    List.of(Map.of("nutrient", "ironMg", "part", "120 %")))),
-        FaultCode.OUT_OF_BOUNDS,
-        "/retention/0/part");
-  }
-
-  @Test
-  void an_unknown_regime_or_category_is_refused() {
-    assertFault(() -> read(asked("slice", "Atlantis")), FaultCode.NOT_ALLOWED, "/regime");
-    assertFault(
-        () -> result(asked("slice", "US", "category", "pebbles")),
-        FaultCode.NOT_ALLOWED,
-        "/category");
-  }
-
-  @Test
-  void a_figure_that_the_label_does_not_show_is_refused() {
-    assertFault(
-        () -> result(Map.of("declare", Map.of("sodiumMg", 5), "regime", "EU")),
-        FaultCode.NOT_ALLOWED,
-        "/declare/sodiumMg");
-    assertFault(
-        () -> read(Map.of("declare", Map.of("fat", -1), "regime", "EU")),
-        FaultCode.OUT_OF_BOUNDS,
-        "/declare/fat");
-    assertFault(() -> read(Map.of("regime", "EU")), FaultCode.EXACTLY_ONE, "");
-  }
-
-  @Test
   void a_caution_stands_beside_every_answer() {
     for (Map<String, ?> input :
         List.of(asked("slice", "US"), Map.of("declare", Map.of("fat", 1), "regime", "EU"))) {
@@ -479,16 +197,5 @@ class NutritionTest extends CalculationContract<Nutrition.Input, Nutrition.Resul
           .extracting(Remark::code)
           .contains("figures-are-estimates");
     }
-  }
-
-  private static void assertFault(
-      org.assertj.core.api.ThrowableAssert.ThrowingCallable call, FaultCode code, String pointer) {
-    assertThatExceptionOfType(Refusal.class)
-        .isThrownBy(call)
-        .satisfies(
-            refusal ->
-                assertThat(refusal.faults())
-                    .extracting(Fault::code, Fault::pointer)
-                    .contains(org.assertj.core.groups.Tuple.tuple(code, pointer)));
   }
 }

@@ -2,23 +2,21 @@ package tamis.plugin.stages;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static tamis.plugin.stages.Checked.SOFT_BALL;
+import static tamis.plugin.stages.Checked.at;
+import static tamis.plugin.stages.Checked.checked;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tamis.engine.fault.FaultCode;
-import tamis.engine.note.Remark;
 import tamis.engine.spi.Calculation;
 import tamis.engine.spi.CalculationContract;
 import tamis.engine.spi.Plugin;
 
 class StageCheckTest extends CalculationContract<StageCheck.Input, StageCheck.Result> {
-  private static final Map<String, Object> SOFT_BALL =
-      Map.of("kind", "sugar-syrup", "low", "112 °C", "high", "116 °C");
-
   @Override
   protected Calculation<StageCheck.Input, StageCheck.Result> calculation() {
     return new StageCheck();
@@ -27,14 +25,6 @@ class StageCheckTest extends CalculationContract<StageCheck.Input, StageCheck.Re
   @Override
   protected Plugin plugin() {
     return new StagesPlugin();
-  }
-
-  private static Map<String, Object> at(double minute, String temperature) {
-    return Map.of("minute", minute, "temperature", temperature);
-  }
-
-  private StageCheck.Result read(Map<String, Object> target, Map<?, ?>... readings) {
-    return result(Map.of("target", target, "readings", List.of(readings)));
   }
 
   @ParameterizedTest(name = "{0}: {1}")
@@ -47,7 +37,7 @@ class StageCheckTest extends CalculationContract<StageCheck.Input, StageCheck.Re
     "116.1 °C, ABOVE"
   })
   void a_reading_lies_below_within_or_above(String reading, StageCheck.Verdict verdict) {
-    assertThat(read(SOFT_BALL, at(0, reading)).verdict()).isEqualTo(verdict);
+    assertThat(checked(SOFT_BALL, at(0, reading)).verdict()).isEqualTo(verdict);
   }
 
   @Test
@@ -93,99 +83,8 @@ class StageCheckTest extends CalculationContract<StageCheck.Input, StageCheck.Re
   }
 
   @Test
-  void newton_cooling_foretells_the_worked_example() {
-    // 95 °C to 30 °C in air of 20 °C with k = 0.05 a minute takes ln(75/10)/0.05 = 40.3 min.
-    List<Map<String, Object>> readings = new ArrayList<>();
-    double before = Double.POSITIVE_INFINITY;
-    for (int minute = 0; minute <= 20; minute += 5) {
-      readings.add(at(minute, 20 + 75 * Math.exp(-0.05 * minute) + " °C"));
-      if (minute > 0) {
-        Forecast forecast =
-            result(
-                    Map.of(
-                        "target",
-                        Map.of(
-                            "kind",
-                            "cooling",
-                            "low",
-                            "28 °C",
-                            "high",
-                            "30 °C",
-                            "surroundings",
-                            "20 °C"),
-                        "readings",
-                        List.copyOf(readings)))
-                .forecast();
-        assertThat(forecast.minute()).isCloseTo(40.30, within(0.01));
-        assertThat(forecast.high() - forecast.low()).isLessThan(before);
-        before = forecast.high() - forecast.low();
-      }
-    }
-  }
-
-  @Test
-  void the_surroundings_are_found_from_enough_readings() {
-    List<Map<String, Object>> readings = new ArrayList<>();
-    for (int minute = 0; minute <= 40; minute += 8) {
-      readings.add(at(minute, 20 + 75 * Math.exp(-0.05 * minute) + " °C"));
-    }
-    Forecast forecast =
-        result(
-                Map.of(
-                    "target",
-                    Map.of("kind", "cooling", "low", "24 °C", "high", "27 °C"),
-                    "readings",
-                    readings))
-            .forecast();
-    assertThat(forecast.minute()).isCloseTo(Math.log(75.0 / 7) / 0.05, within(0.1));
-  }
-
-  @Test
-  void readings_that_do_not_fit_are_said() {
-    assertThat(
-            answer(
-                    read(
-                        Map.of(
-                            "target",
-                            Map.of(
-                                "kind",
-                                "cooling",
-                                "low",
-                                "28 °C",
-                                "high",
-                                "30 °C",
-                                "surroundings",
-                                "20 °C"),
-                            "readings",
-                            List.of(
-                                at(0, "95 °C"),
-                                at(5, "60 °C"),
-                                at(10, "82 °C"),
-                                at(15, "50 °C"),
-                                at(20, "58 °C")))))
-                .remarks())
-        .extracting(Remark::code)
-        .contains("readings-do-not-fit");
-  }
-
-  @Test
-  void one_reading_tells_no_forecast() {
-    StageCheck.Result result = read(Map.of("low", "28 °C", "high", "30 °C"), at(0, "40 °C"));
-    assertThat(result.forecast()).isNull();
-    assertThat(result.verdict()).isEqualTo(StageCheck.Verdict.ABOVE);
-  }
-
-  @Test
-  void a_boiling_syrup_is_foretold() {
-    StageCheck.Result result = read(SOFT_BALL, at(0, "106 °C"), at(3, "108 °C"));
-    assertThat(result.forecast().minute()).isGreaterThan(3);
-    assertThat(result.forecast().low()).isLessThan(result.forecast().high());
-    assertThat(result.cautions()).isNotEmpty();
-  }
-
-  @Test
   void a_syrup_cooked_too_far_takes_water() {
-    assertThat(read(SOFT_BALL, at(0, "122 °C")).advice())
+    assertThat(checked(SOFT_BALL, at(0, "122 °C")).advice())
         .anyMatch(line -> line.contains("g of hot water for 100 g of sugar"));
   }
 
@@ -291,7 +190,7 @@ class StageCheckTest extends CalculationContract<StageCheck.Input, StageCheck.Re
   void other_measures_work_the_same_way(
       String measure, String low, String high, String value, StageCheck.Verdict verdict) {
     StageCheck.Result result =
-        read(
+        checked(
             Map.of("measure", measure, "low", low, "high", high),
             Map.of("minute", 0, "value", value));
     assertThat(result.verdict()).isEqualTo(verdict);
@@ -302,7 +201,7 @@ class StageCheckTest extends CalculationContract<StageCheck.Input, StageCheck.Re
   @CsvSource({"80 g, 100 g, 0.80", "14 oz, 16 oz, 0.875"})
   void specific_gravity_is_weighed_in_a_cup(String full, String water, double gravity) {
     StageCheck.Result result =
-        read(
+        checked(
             Map.of("measure", "specific-gravity", "low", "0.80", "high", "0.90"),
             Map.of("full", full, "water", water));
     assertThat(result.reading()).isCloseTo(gravity, within(1e-12));
@@ -311,7 +210,7 @@ class StageCheckTest extends CalculationContract<StageCheck.Input, StageCheck.Re
   @Test
   void air_is_told_against_the_mix_before_beating() {
     StageCheck.Result result =
-        read(
+        checked(
             Map.of("measure", "specific-gravity", "low", "0.50", "high", "0.60"),
             Map.of("full", "600 g", "water", "1050 g", "tare", "50 g", "plain", "1050 g"));
     assertThat(result.reading()).isCloseTo(0.55, within(1e-12));
@@ -319,19 +218,8 @@ class StageCheckTest extends CalculationContract<StageCheck.Input, StageCheck.Re
   }
 
   @Test
-  void a_mass_cooked_down_is_foretold_along_its_line() {
-    StageCheck.Result result =
-        read(
-            Map.of("measure", "mass", "low", "780 g", "high", "800 g"),
-            Map.of("minute", 0, "value", "1000 g"),
-            Map.of("minute", 5, "value", "950 g"),
-            Map.of("minute", 10, "value", "900 g"));
-    assertThat(result.forecast().minute()).isCloseTo(20, within(1e-6));
-  }
-
-  @Test
   void a_kind_alone_has_a_usual_window_by_use() {
-    assertThat(read(Map.of("kind", "butter"), at(0, "19 °C")).verdict())
+    assertThat(checked(Map.of("kind", "butter"), at(0, "19 °C")).verdict())
         .isEqualTo(StageCheck.Verdict.WITHIN);
     StageCheck.Result lamination =
         result(
@@ -392,32 +280,34 @@ class StageCheckTest extends CalculationContract<StageCheck.Input, StageCheck.Re
   @Test
   void what_cannot_be_meant_is_refused() {
     Refusals.refused(
-        () -> read(SOFT_BALL, at(3, "104 °C"), at(2, "105 °C")),
+        () -> checked(SOFT_BALL, at(3, "104 °C"), at(2, "105 °C")),
         FaultCode.INCONSISTENT,
         "/readings/1/minute");
     Refusals.refused(
-        () -> read(SOFT_BALL, at(3, "104 °C"), at(4, "225 °F")),
+        () -> checked(SOFT_BALL, at(3, "104 °C"), at(4, "225 °F")),
         FaultCode.INCONSISTENT,
         "/readings/1/temperature");
     Refusals.refused(
-        () -> read(SOFT_BALL, at(3, "900 °C")), FaultCode.OUT_OF_BOUNDS, "/readings/0/temperature");
+        () -> checked(SOFT_BALL, at(3, "900 °C")),
+        FaultCode.OUT_OF_BOUNDS,
+        "/readings/0/temperature");
     Refusals.refused(
         () ->
-            read(
+            checked(
                 Map.of("kind", "cooling", "low", "14 °C", "high", "16 °C", "surroundings", "20 °C"),
                 at(0, "40 °C")),
         FaultCode.IMPOSSIBLE,
         "/target/surroundings");
     Refusals.refused(
-        () -> read(Map.of("low", "20 °C", "high", "16 °C"), at(0, "40 °C")),
+        () -> checked(Map.of("low", "20 °C", "high", "16 °C"), at(0, "40 °C")),
         FaultCode.INCONSISTENT,
         "/target/low");
     Refusals.refused(
-        () -> read(Map.of("low", "20", "high", "26 °C"), at(0, "40 °C")),
+        () -> checked(Map.of("low", "20", "high", "26 °C"), at(0, "40 °C")),
         FaultCode.NO_UNIT,
         "/target/low");
     Refusals.refused(
-        () -> read(Map.of("measure", "brix", "low", "65", "high", "68"), at(0, "40 °C")),
+        () -> checked(Map.of("measure", "brix", "low", "65", "high", "68"), at(0, "40 °C")),
         FaultCode.WRONG_DIMENSION,
         "/readings/0/temperature");
     Refusals.refused(
