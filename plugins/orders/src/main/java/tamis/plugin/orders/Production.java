@@ -2,12 +2,9 @@ package tamis.plugin.orders;
 
 import java.math.BigDecimal;
 import java.time.LocalDateTime;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import tamis.engine.fault.Fault;
-import tamis.engine.fault.FaultCode;
 import tamis.engine.fault.Faults;
 import tamis.engine.formula.StockItem;
 import tamis.engine.pan.CakeShape;
@@ -88,25 +85,8 @@ public final class Production implements Calculation<Production.Input, Productio
           });
       Rates.check(currency, rates, faults);
       faults.gather("", () -> new PriceList(prices));
-      doubles(orders, faults);
+      OrderNames.check(orders.stream().map(OrderLine::id).toList(), faults);
       faults.refuseIfAny();
-    }
-
-    private static void doubles(List<OrderLine> orders, Faults faults) {
-      Map<String, Integer> seen = new HashMap<>();
-      for (int i = 0; i < orders.size(); i++) {
-        @Nullable String id = orders.get(i).id();
-        @Nullable Integer earlier = id == null ? null : seen.putIfAbsent(id, i);
-        if (earlier != null) {
-          faults.add(
-              new Fault(
-                  FaultCode.DUPLICATE,
-                  "/orders/" + i + "/id",
-                  id,
-                  null,
-                  "order `" + id + "` stands in entry " + earlier + " too"));
-        }
-      }
     }
 
     Regime regimeOrEu() {

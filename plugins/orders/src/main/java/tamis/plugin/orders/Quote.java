@@ -3,6 +3,7 @@ package tamis.plugin.orders;
 import java.time.LocalDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import tamis.engine.fault.Faults;
 import tamis.engine.formula.PanCount;
 import tamis.engine.quantity.Money;
 import tamis.engine.record.Described;
@@ -33,7 +34,15 @@ public final class Quote implements Calculation<Quote.Input, Quote.Result> {
           @Nullable Regime regime) {
 
     public Input {
-      Due.check(due, asOf);
+      Faults faults = new Faults();
+      faults.gather(
+          "",
+          () -> {
+            Due.check(due, asOf);
+            return true;
+          });
+      OrderNames.check(orders.stream().map(QuoteLine::id).toList(), faults);
+      faults.refuseIfAny();
     }
 
     Regime regimeOrEu() {
@@ -61,10 +70,17 @@ public final class Quote implements Calculation<Quote.Input, Quote.Result> {
       @Described("Allergens it contains") List<Allergen> contains,
       @Described("Allergens it may contain") List<Allergen> mayContain,
       @Described("Local time at which all that is asked of it can be ready, if now is told")
-          @Nullable String earliest) {
+          @Nullable String earliest,
+      @Described("Name of the order line, as asked") @Nullable String id) {
 
     Line at(@Nullable String time) {
-      return new Line(formula, count, each, price, currency, portions, contains, mayContain, time);
+      return new Line(
+          formula, count, each, price, currency, portions, contains, mayContain, time, id);
+    }
+
+    Line named(@Nullable String name) {
+      return new Line(
+          formula, count, each, price, currency, portions, contains, mayContain, earliest, name);
     }
   }
 
@@ -93,8 +109,8 @@ public final class Quote implements Calculation<Quote.Input, Quote.Result> {
     return List.of(
         new Input(
             List.of(
-                new QuoteLine("coffee-layer-cake", 16.0, null, List.<PanCount>of(), 2),
-                new QuoteLine("financiers", null, 24.0, List.<PanCount>of(), null)),
+                new QuoteLine("coffee-layer-cake", 16.0, null, List.<PanCount>of(), 2, "table-7"),
+                new QuoteLine("financiers", null, 24.0, List.<PanCount>of(), null, null)),
             LocalDateTime.parse("2026-05-02T09:30"),
             LocalDateTime.parse("2026-05-01T06:00"),
             null));

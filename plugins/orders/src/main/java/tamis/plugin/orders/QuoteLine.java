@@ -21,7 +21,9 @@ public record QuoteLine(
             atLeast = "1",
             atMost = "10000",
             example = "2")
-        @Nullable Integer count) {
+        @Nullable Integer count,
+    @Described(value = "Name of the order line, once in a list", example = "table-7", most = 200)
+        @Nullable String id) {
 
   int number() {
     return count == null ? 1 : count;

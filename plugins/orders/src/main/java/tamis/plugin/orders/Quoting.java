@@ -57,7 +57,7 @@ final class Quoting {
       }
       Quote.@Nullable Line quoted = known.get(asked);
       if (quoted != null) {
-        lines.add(quoted);
+        lines.add(quoted.named(line.id()));
         times.merge(line.formula(), factors.getOrDefault(asked, 0.0), Double::sum);
       }
     }
@@ -97,6 +97,7 @@ final class Quoting {
         portions(asked, batch),
         allergens.contains(),
         allergens.mayContain(),
+        null,
         null);
   }
 

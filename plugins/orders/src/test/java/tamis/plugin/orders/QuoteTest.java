@@ -300,6 +300,22 @@ class QuoteTest extends CalculationContract<Quote.Input, Quote.Result> {
   }
 
   @Test
+  void lines_keep_their_names_and_no_name_stands_twice() {
+    var first = line("financiers", "pieces", 1.0, 1);
+    first.put("id", "table-7");
+    var second = line("financiers", "pieces", 1.0, 1);
+    assertThat(asked(List.of(first, second)).result().lines())
+        .extracting(Quote.Line::id)
+        .containsExactly("table-7", null);
+    second.put("id", "table-7");
+    assertThat(
+            faults(List.of(first, second), "asOf", "2026-05-01T06:00", "due", "2026-05-01T05:00"))
+        .extracting(Fault::code, Fault::pointer)
+        .containsExactly(
+            tuple(FaultCode.INCONSISTENT, "/due"), tuple(FaultCode.DUPLICATE, "/orders/1/id"));
+  }
+
+  @Test
   void ten_thousand_equal_lines_are_quoted_once() {
     List<Object> orders = new ArrayList<>();
     for (int i = 0; i < 10_000; i++) {
