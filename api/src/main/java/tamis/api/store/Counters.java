@@ -1,6 +1,10 @@
 package tamis.api.store;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
 import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
 import tamis.engine.fault.Refusal;
 
 /**
@@ -19,18 +23,36 @@ final class Counters {
   private volatile At known;
   private volatile long nextLook;
 
-  /** The revision over documents, and that over trials. */
-  record At(long revision, long trials) {
+  /**
+   * The revision over documents, and that over trials.
+   *
+   * @param written when the first of them was, or null if there is none yet
+   */
+  record At(long revision, long trials, @Nullable Instant written) {
+    static final String SELECTED = "SELECT revision, trials, written FROM store";
+
     static At read(Handle handle) {
-      return handle
-          .createQuery("SELECT revision, trials FROM store")
-          .map((row, context) -> new At(row.getLong(1), row.getLong(2)))
-          .one();
+      return handle.createQuery(SELECTED).map((row, context) -> of(row)).one();
+    }
+
+    static At of(ResultSet row) throws SQLException {
+      @Nullable String written = row.getString(3);
+      return new At(
+          row.getLong(1), row.getLong(2), written == null ? null : Instant.parse(written));
     }
 
     /** One write later. */
-    At after(Kind kind) {
-      return kind.hasOwnCount() ? new At(revision, trials + 1) : new At(revision + 1, trials);
+    At after(Kind kind, Instant moment) {
+      return kind.hasOwnCount()
+          ? new At(revision, trials + 1, written)
+          : new At(revision + 1, trials, moment);
+    }
+
+    private static At latest(At one, At other) {
+      return new At(
+          Math.max(one.revision, other.revision),
+          Math.max(one.trials, other.trials),
+          one.revision >= other.revision ? one.written : other.written);
     }
   }
 
@@ -71,8 +93,6 @@ final class Counters {
 
   /** Something was written, here or elsewhere; what is known never goes back. */
   synchronized void reached(At seen) {
-    known =
-        new At(
-            Math.max(known.revision(), seen.revision()), Math.max(known.trials(), seen.trials()));
+    known = At.latest(known, seen);
   }
 }

@@ -85,7 +85,37 @@ final class Database implements AutoCloseable {
    * @throws Refusal as {@link #read} does, or the work's own
    */
   <T extends @Nullable Object> T write(Function<Handle, T> work) {
-    return told(() -> writing.inTransaction(work::apply));
+    return told(
+        () ->
+            writing.withHandle(
+                handle ->
+                    kept(
+                        handle.getConnection(),
+                        connection -> transaction(connection, handle, work))));
+  }
+
+  private static <T extends @Nullable Object> T transaction(
+      Connection connection, Handle handle, Function<Handle, T> work) throws SQLException {
+    connection.setAutoCommit(false);
+    try {
+      T result = work.apply(handle);
+      connection.commit();
+      connection.setAutoCommit(true);
+      return result;
+    } catch (SQLException | RuntimeException | Error failed) {
+      undo(connection, failed);
+      throw failed;
+    }
+  }
+
+  private static void undo(Connection connection, Throwable failed) throws SQLException {
+    try {
+      connection.rollback();
+      connection.setAutoCommit(true);
+    } catch (SQLException undone) { // and must not be committed by whoever comes next
+      failed.addSuppressed(undone);
+      connection.unwrap(Connection.class).close();
+    }
   }
 
   /** Runs one transaction that answers nothing. */
@@ -98,20 +128,33 @@ final class Database implements AutoCloseable {
   }
 
   /**
-   * Works on the connection that writes, which commits by itself.
+   * Works on a connection that writes, which commits by itself. Work that cannot undo what it began
+   * closes the connection below the pool's; that undoes it, and the next writer gets another.
    *
    * @throws Refusal as {@link #read} does, or the work's own
    */
-  <T> T writer(OnConnection<T> work) {
+  <T extends @Nullable Object> T writer(OnConnection<T> work) {
     return told(
         () -> {
           try (Connection connection = writers.getConnection()) {
-            return work.run(connection);
+            return kept(connection, work);
           }
         });
   }
 
-  interface OnConnection<T> {
+  /** Throws the connection out of the pool if it was closed below. */
+  private <T extends @Nullable Object> T kept(Connection connection, OnConnection<T> work)
+      throws SQLException {
+    try {
+      return work.run(connection);
+    } finally {
+      if (connection.unwrap(Connection.class).isClosed()) {
+        writers.evictConnection(connection);
+      }
+    }
+  }
+
+  interface OnConnection<T extends @Nullable Object> {
     T run(Connection connection) throws SQLException;
   }
 

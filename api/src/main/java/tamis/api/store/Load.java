@@ -28,6 +28,7 @@ public final class Load {
   private final List<String> wrong = new ArrayList<>();
   private @Nullable Kind lastKind;
   private @Nullable Stored last;
+  private @Nullable Stored newest;
   private long lines;
 
   /** Lines that cannot be kept; nothing was. */
@@ -115,7 +116,11 @@ public final class Load {
     if (!wrong.isEmpty()) {
       throw new Rejected(wrong);
     }
-    handle.execute("UPDATE store SET revision = ?, trials = ?", counts.revision(), counts.trials());
+    handle.execute(
+        "UPDATE store SET revision = ?, trials = ?, written = ?",
+        counts.revision(),
+        counts.trials(),
+        newest == null ? null : newest.written().toString());
   }
 
   private Counts counts() {
@@ -161,6 +166,9 @@ public final class Load {
         handle, kind, stored.id(), before == null ? null : before.document(), stored.document());
     lastKind = kind;
     last = stored;
+    if (!kind.hasOwnCount() && (newest == null || newest.revision() < stored.revision())) {
+      newest = stored;
+    }
   }
 
   private @Nullable Stored before(Kind kind, String id) {

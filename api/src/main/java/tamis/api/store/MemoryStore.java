@@ -20,9 +20,8 @@ public final class MemoryStore implements Store {
   private final Clock clock;
   private final Map<Kind, NavigableMap<String, List<Stored>>> documents = new EnumMap<>(Kind.class);
   private final Map<Place, List<Observed>> observations = new ConcurrentHashMap<>();
-  private volatile long revision;
-  private volatile long trials;
-  private volatile StoreShelf shelf = new StoreShelf(this, 0, 0);
+  private volatile Counters.At at = new Counters.At(0, 0, null);
+  private volatile StoreShelf shelf = new StoreShelf(this, at);
 
   private record Place(String trial, int number) {}
 
@@ -35,12 +34,12 @@ public final class MemoryStore implements Store {
 
   @Override
   public long revision() {
-    return revision;
+    return at.revision();
   }
 
   @Override
   public long trials() {
-    return trials;
+    return at.trials();
   }
 
   @Override
@@ -171,21 +170,15 @@ public final class MemoryStore implements Store {
 
   private Stored write(Kind kind, String id, @Nullable Document document, String author) {
     List<Stored> before = revisions(kind, id);
-    long next = 1 + (kind.hasOwnCount() ? trials : revision);
-    Stored stored = new Stored(id, before.size() + 1, next, Instant.now(clock), author, document);
+    Instant moment = Instant.now(clock);
+    Counters.At next = at.after(kind, moment);
+    long reached = kind.hasOwnCount() ? next.trials() : next.revision();
+    Stored stored = new Stored(id, before.size() + 1, reached, moment, author, document);
     List<Stored> after = new ArrayList<>(before);
     after.add(stored);
     of(kind).put(id, List.copyOf(after));
-    count(kind, next);
+    at = next;
     return stored;
-  }
-
-  private void count(Kind kind, long next) {
-    if (kind.hasOwnCount()) {
-      trials = next;
-    } else {
-      revision = next;
-    }
   }
 
   @Override
@@ -210,19 +203,22 @@ public final class MemoryStore implements Store {
       return new Observed(
           known.observation(), known.revision(), known.written(), known.author(), false);
     }
-    Observed observed = new Observed(given, trials + 1, Instant.now(clock), author, true);
+    Instant moment = Instant.now(clock);
+    Counters.At next = at.after(Kind.TRIAL, moment);
+    Observed observed = new Observed(given, next.trials(), moment, author, true);
     List<Observed> after = new ArrayList<>(before);
     after.add(observed);
     observations.put(new Place(trial, stored.number()), List.copyOf(after));
-    trials = observed.revision();
+    at = next;
     return observed;
   }
 
   @Override
   public StoreShelf shelf() {
     StoreShelf known = shelf;
-    if (!known.isAt(revision, trials)) {
-      known = new StoreShelf(this, revision, trials);
+    Counters.At now = at;
+    if (!known.isAt(now)) {
+      known = new StoreShelf(this, now);
       shelf = known;
     }
     return known;

@@ -16,6 +16,8 @@ public final class SqlStore implements Store {
       "INSERT INTO unfiled AS u (kind, id, words, gone) VALUES (?, ?, '', ?) ON CONFLICT (kind, id)"
           + " DO UPDATE SET words = '', gone = u.gone || excluded.gone";
 
+  private static final Counters.At NOWHERE = new Counters.At(-1, -1, null);
+
   private final Database database;
   private final Clock clock;
   private final DocumentCache cache = new DocumentCache();
@@ -24,7 +26,7 @@ public final class SqlStore implements Store {
   private final Filing filing;
   private final Writing writing;
   private final Turns turns = new Turns(this::keep);
-  private volatile StoreShelf shelf = new StoreShelf(this, -1, -1);
+  private volatile StoreShelf shelf = new StoreShelf(this, NOWHERE);
 
   SqlStore(Database database, Clock clock) {
     this.database = database;
@@ -157,7 +159,7 @@ public final class SqlStore implements Store {
             new Stored(
                 id, outcome.number(), outcome.revision(), outcome.written(), author, document);
         cache.put(stored.number(), document);
-        reached(kind, stored.revision());
+        reached(kind, stored.revision(), stored.written());
         return stored;
       }
       case EXISTS -> throw StoreFaults.exists(kind, id);
@@ -184,27 +186,30 @@ public final class SqlStore implements Store {
   @Override
   public void delete(Kind kind, String id, int expected, String author) {
     @Nullable Stored before = read(kind, id, expected);
+    Instant moment = Instant.now(clock);
     long reached =
         database.write(
             handle -> {
-              long revision = SqlWrites.next(handle, kind);
+              long revision = SqlWrites.next(handle, kind, moment);
               @Nullable Integer number = SqlWrites.end(handle, kind, id, expected);
               if (number == null || before == null) {
                 throw StoreFaults.notCurrent(kind, id, reads.newest(handle, kind, id), expected);
               }
               refuseIfUsed(kind, id);
-              var stored = new Stored(id, number, revision, Instant.now(clock), author, null);
+              var stored = new Stored(id, number, revision, moment, author, null);
               SqlWrites.row(handle, kind, stored);
               handle.execute(UNFILED, kind.word(), id, gone(before));
               return revision;
             });
-    reached(kind, reached);
+    reached(kind, reached, moment);
     filing.came(1);
   }
 
-  private void reached(Kind kind, long revision) {
+  private void reached(Kind kind, long revision, Instant written) {
     counters.reached(
-        kind.hasOwnCount() ? new Counters.At(0, revision) : new Counters.At(revision, 0));
+        kind.hasOwnCount()
+            ? new Counters.At(-1, revision, null)
+            : new Counters.At(revision, -1, written));
   }
 
   /** Nobody else writes at this moment, so that what is read here holds until the end. */
@@ -224,7 +229,7 @@ public final class SqlStore implements Store {
   public Observed observe(String trial, Observation given, String author) {
     try {
       Observed observed = database.write(handle -> observed(handle, trial, given, author));
-      reached(Kind.TRIAL, observed.revision());
+      reached(Kind.TRIAL, observed.revision(), observed.written());
       return observed;
     } catch (Known known) {
       return known.observed;
@@ -232,7 +237,8 @@ public final class SqlStore implements Store {
   }
 
   private Observed observed(Handle handle, String trial, Observation given, String author) {
-    long revision = SqlWrites.next(handle, Kind.TRIAL);
+    Instant moment = Instant.now(clock);
+    long revision = SqlWrites.next(handle, Kind.TRIAL, moment);
     @Nullable Stored stored = reads.newest(handle, Kind.TRIAL, trial);
     if (stored == null) {
       throw StoreFaults.notCurrent(Kind.TRIAL, trial, null, 0);
@@ -247,7 +253,7 @@ public final class SqlStore implements Store {
     if (known != null) {
       throw new Known(known);
     }
-    var observed = new Observed(given, revision, Instant.now(clock), author, true);
+    var observed = new Observed(given, revision, moment, author, true);
     SqlWrites.observation(handle, trial, number, observed);
     return observed;
   }
@@ -269,15 +275,15 @@ public final class SqlStore implements Store {
   void loaded() {
     cache.clear();
     counters.begin();
-    shelf = new StoreShelf(this, -1, -1);
+    shelf = new StoreShelf(this, NOWHERE);
   }
 
   @Override
   public StoreShelf shelf() {
     var at = counters.now();
     StoreShelf latest = shelf;
-    if (!latest.isAt(at.revision(), at.trials())) {
-      latest = new StoreShelf(this, at.revision(), at.trials());
+    if (!latest.isAt(at)) {
+      latest = new StoreShelf(this, at);
       shelf = latest;
     }
     return latest;

@@ -1,6 +1,7 @@
 package tamis.api.store;
 
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 import tamis.api.representation.ResultJson;
@@ -11,7 +12,8 @@ import tamis.api.representation.ResultJson;
  * or another, so that revisions become visible in their order.
  */
 final class SqlWrites {
-  private static final String NEXT = "UPDATE store SET revision = revision + 1 RETURNING revision";
+  private static final String NEXT =
+      "UPDATE store SET revision = revision + 1, written = ? RETURNING revision";
   private static final String NEXT_OF_TRIALS =
       "UPDATE store SET trials = trials + 1 RETURNING trials";
 
@@ -30,8 +32,16 @@ final class SqlWrites {
   private SqlWrites() {}
 
   /** Takes the next revision; who has it is alone until the transaction ends. */
-  static long next(Handle handle, Kind kind) {
-    return handle.createQuery(kind.hasOwnCount() ? NEXT_OF_TRIALS : NEXT).mapTo(Long.class).one();
+  static long next(Handle handle, Kind kind, Instant moment) {
+    var query =
+        kind.hasOwnCount()
+            ? handle.createQuery(NEXT_OF_TRIALS)
+            : handle.createQuery(NEXT).bind(0, moment.toString());
+    return query.mapTo(Long.class).one();
+  }
+
+  static @Nullable String text(@Nullable Instant moment) {
+    return moment == null ? null : moment.toString();
   }
 
   /** The number of the revision that ends it, or null if {@code expected} is not the newest. */

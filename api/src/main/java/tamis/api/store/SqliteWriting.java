@@ -61,14 +61,28 @@ final class SqliteWriting implements Writing {
     }
   }
 
-  private void undo(Throwable failed) {
+  private void undo(Throwable failed) throws SQLException {
     forget(); // the driver closes a statement that fails
     try {
       run("ROLLBACK");
-    } catch (SQLException undone) { // SQLite has done so itself, as when the disk is full
+    } catch (SQLException undone) {
       failed.addSuppressed(undone);
       forget();
+      if (!isOver(undone)) {
+        end();
+      }
     }
+  }
+
+  /** SQLite has undone it itself, as when the disk is full. */
+  private static boolean isOver(SQLException undone) {
+    return String.valueOf(undone.getMessage()).contains("no transaction is active");
+  }
+
+  /** What was begun and cannot be undone must not be committed by whoever comes next. */
+  private void end() throws SQLException {
+    Objects.requireNonNull(prepared).close();
+    prepared = null;
   }
 
   private void forget() {
@@ -84,22 +98,26 @@ final class SqliteWriting implements Writing {
 
   private List<Outcome> kept(List<Write> writes, Instant moment) throws SQLException {
     Counters.At at;
-    try (var row = statement("SELECT revision, trials FROM store").executeQuery()) {
+    try (var row = query(Counters.At.SELECTED)) {
       row.next();
-      at = new Counters.At(row.getLong(1), row.getLong(2));
+      at = Counters.At.of(row);
     }
     List<Outcome> outcomes = new ArrayList<>();
     for (Write write : writes) {
       Outcome outcome = checked(write, moment);
       if (outcome.why() == Why.KEPT) {
-        at = at.after(write.kind());
+        at = at.after(write.kind(), moment);
         long revision = write.kind().hasOwnCount() ? at.trials() : at.revision();
         outcome = new Outcome(Why.KEPT, outcome.number() + 1, revision, moment, null);
         keep(write, outcome);
       }
       outcomes.add(outcome);
     }
-    run("UPDATE store SET revision = ?, trials = ?", at.revision(), at.trials());
+    run(
+        "UPDATE store SET revision = ?, trials = ?, written = ?",
+        at.revision(),
+        at.trials(),
+        SqlWrites.text(at.written()));
     return outcomes;
   }
 
@@ -168,7 +186,7 @@ final class SqliteWriting implements Writing {
     }
   }
 
-  private PreparedStatement statement(String sql, Object... values) throws SQLException {
+  private PreparedStatement statement(String sql, @Nullable Object... values) throws SQLException {
     PreparedStatement statement = statements.get(sql);
     if (statement == null) {
       statement = Objects.requireNonNull(prepared).prepareStatement(sql);
@@ -180,11 +198,11 @@ final class SqliteWriting implements Writing {
     return statement;
   }
 
-  private ResultSet query(String sql, Object... values) throws SQLException {
+  private ResultSet query(String sql, @Nullable Object... values) throws SQLException {
     return statement(sql, values).executeQuery();
   }
 
-  private void run(String sql, Object... values) throws SQLException {
+  private void run(String sql, @Nullable Object... values) throws SQLException {
     statement(sql, values).executeUpdate();
   }
 }

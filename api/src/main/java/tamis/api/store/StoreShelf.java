@@ -2,6 +2,7 @@ package tamis.api.store;
 
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -22,8 +23,7 @@ public final class StoreShelf implements Shelf {
   private static final int MOST_KEPT = 10_000;
 
   private final Store store;
-  private final long revision;
-  private final long trials;
+  private final Counters.At at;
   private final Cache<Place, Optional<Stored>> found =
       Caffeine.newBuilder().maximumSize(MOST_KEPT).build();
   private final Cache<String, Set<String>> named =
@@ -31,31 +31,35 @@ public final class StoreShelf implements Shelf {
 
   private record Place(Kind kind, String id) {}
 
-  StoreShelf(Store store, long revision, long trials) {
+  StoreShelf(Store store, Counters.At at) {
     this.store = store;
-    this.revision = revision;
-    this.trials = trials;
+    this.at = at;
   }
 
   @Override
   public long revision() {
-    return revision;
+    return at.revision();
+  }
+
+  @Override
+  public @Nullable Instant written() {
+    return at.written();
   }
 
   /** The revision over trials. */
   public long trials() {
-    return trials;
+    return at.trials();
   }
 
-  boolean isAt(long otherRevision, long otherTrials) {
-    return revision == otherRevision && trials == otherTrials;
+  boolean isAt(Counters.At other) {
+    return at.revision() == other.revision() && at.trials() == other.trials();
   }
 
   @Override
   public @Nullable Formula formula(String id, @Nullable Integer number) {
     @Nullable Stored stored =
         number == null ? now(Kind.FORMULA, id) : store.read(Kind.FORMULA, id, number);
-    boolean later = stored != null && stored.revision() > revision;
+    boolean later = stored != null && stored.revision() > revision();
     return record(stored) instanceof Formula formula && !later ? formula : null;
   }
 
@@ -77,7 +81,7 @@ public final class StoreShelf implements Shelf {
   @Override
   public @Nullable Trial trial(String id) {
     @Nullable Stored stored = now(Kind.TRIAL, id);
-    return stored == null ? null : Trials.asOf(store, stored, trials);
+    return stored == null ? null : Trials.asOf(store, stored, trials());
   }
 
   @Override
@@ -122,7 +126,7 @@ public final class StoreShelf implements Shelf {
   }
 
   private Optional<Stored> find(Place place) {
-    long until = place.kind().hasOwnCount() ? trials : revision;
+    long until = place.kind().hasOwnCount() ? trials() : revision();
     return Optional.ofNullable(store.readAsOf(place.kind(), place.id(), until));
   }
 

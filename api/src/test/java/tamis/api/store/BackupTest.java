@@ -193,6 +193,7 @@ class BackupTest {
     assertThat(dump(target)).isEqualTo(dump(source));
     assertThat(target.revision()).isEqualTo(source.revision());
     assertThat(target.trials()).isEqualTo(source.trials());
+    assertThat(target.shelf().written()).isEqualTo(source.shelf().written());
     assertThat(target.read(Kind.FORMULA, "gone")).isNull();
     assertThat(target.list(Kind.FORMULA, "second", 10, null).rows()).hasSize(1);
     assertThat(target.list(Kind.FORMULA, "coffee", 10, null).rows()).isEmpty();

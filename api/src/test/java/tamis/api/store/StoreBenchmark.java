@@ -184,7 +184,9 @@ class StoreBenchmark {
         "calculate by id",
         small,
         large,
-        (s, n, r) -> new StoreShelf(s, s.revision(), 0).formula(id(r.nextInt(n)), null));
+        (s, n, r) ->
+            new StoreShelf(s, new Counters.At(s.revision(), 0, null))
+                .formula(id(r.nextInt(n)), null));
     report(name, "first page", small, large, (s, n, r) -> s.list(Kind.FORMULA, "", 50, null));
     report(
         name,

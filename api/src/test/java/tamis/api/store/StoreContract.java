@@ -3,6 +3,7 @@ package tamis.api.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -123,6 +124,33 @@ abstract class StoreContract extends StoreSamples {
     assertThat(before.formula("cream", 2)).isNull();
     assertThat(store.shelf().formula("cream", null).title()).isEqualTo("second");
     assertThat(store.shelf().formula("cream", 1).title()).isEqualTo("first");
+  }
+
+  @Test
+  void a_shelf_knows_when_its_revision_was_written() {
+    assertThat(store.shelf().written()).isNull();
+    store.create(cream("taken", "Taken"), "local");
+    Shelf before = store.shelf();
+    Instant first = store.read(Kind.FORMULA, "taken").written();
+    assertThat(before.written()).isEqualTo(first);
+    refused(FaultCode.EXISTS, () -> store.create(cream("taken", "Again"), "local"));
+    store.create(Document.of(trial("t1", observation("o1", "104 °C"))), "local");
+    store.observe("t1", observation("o2", "112 °C"), "local");
+    writtenIs(first);
+    Stored second = store.replace(cream("taken", "Second"), 1, "local");
+    assertThat(second.written()).isAfterOrEqualTo(first);
+    writtenIs(second.written());
+    assertThat(before.written()).isEqualTo(first);
+    store.delete(Kind.FORMULA, "taken", 2, "local");
+    writtenIs(store.revisions(Kind.FORMULA, "taken").get(2).written());
+  }
+
+  /** To who wrote it, and to who looks it up. */
+  private void writtenIs(Instant moment) {
+    assertThat(store.shelf().written()).isEqualTo(moment);
+    if (store instanceof SqlStore sql) {
+      assertThat(sql.database().read(Counters.At::read).written()).isEqualTo(moment);
+    }
   }
 
   @Test

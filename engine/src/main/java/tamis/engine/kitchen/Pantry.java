@@ -1,5 +1,6 @@
 package tamis.engine.kitchen;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -99,6 +100,11 @@ public final class Pantry implements Kitchen, Larder {
   @Override
   public long revision() {
     return shelf.revision();
+  }
+
+  @Override
+  public @Nullable Instant written() {
+    return shelf.written();
   }
 
   @Override

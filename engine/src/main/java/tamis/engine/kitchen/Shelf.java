@@ -1,5 +1,6 @@
 package tamis.engine.kitchen;
 
+import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +15,11 @@ import tamis.engine.trial.Trial;
 public interface Shelf {
   /** The revision over formulas, ingredients and prices. */
   long revision();
+
+  /** When that revision was written, or null if that is not known. */
+  default @Nullable Instant written() {
+    return null;
+  }
 
   /** A formula by id, as it was at {@code revision}, or the newest; null if there is none. */
   @Nullable Formula formula(String id, @Nullable Integer revision);

@@ -1,5 +1,6 @@
 package tamis.engine.spi;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -22,6 +23,11 @@ import tamis.engine.trial.Trial;
 public interface Kitchen extends References {
   /** The revision that is seen, over formulas, ingredients and prices. */
   long revision();
+
+  /** When that revision was written; null where that is not known, or nothing was written yet. */
+  default @Nullable Instant written() {
+    return null;
+  }
 
   /**
    * The formula that is named, or the document that is given.

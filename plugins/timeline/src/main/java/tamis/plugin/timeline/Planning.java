@@ -10,6 +10,7 @@ import tamis.engine.fault.FaultCode;
 import tamis.engine.fault.Faults;
 import tamis.engine.fault.Refusal;
 import tamis.engine.note.Notes;
+import tamis.engine.spi.Kitchen;
 
 /** Gives times to work, as an input wants it. */
 final class Planning {
@@ -18,10 +19,10 @@ final class Planning {
   private final Notes notes;
   private final @Nullable Clock clock;
   private final long tolerance;
-  private final long revision;
+  private final Kitchen kitchen;
 
-  Planning(Timeline.Input input, Work work, Notes notes, long revision) {
-    this.revision = revision;
+  Planning(Timeline.Input input, Work work, Notes notes, Kitchen kitchen) {
+    this.kitchen = kitchen;
     this.input = input;
     this.work = work;
     this.notes = notes;
@@ -45,7 +46,7 @@ final class Planning {
     if (!late) {
       refusePast(network, steps);
     }
-    Report report = new Report(input, work, notes, clock, revision);
+    Report report = new Report(input, work, notes, clock, kitchen);
     report.bound(network, outcome, steps);
     if (!work.meetings().isEmpty() && input.tolerance() == null) {
       notes.cite(Rule.finishTogether(), "/steps");

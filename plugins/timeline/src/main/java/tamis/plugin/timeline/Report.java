@@ -8,10 +8,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.formula.StageTarget;
 import tamis.engine.note.Notes;
+import tamis.engine.spi.Kitchen;
 
 /** Puts a plan into words and figures. */
 final class Report {
@@ -21,14 +23,14 @@ final class Report {
   private final Work work;
   private final Notes notes;
   private final @Nullable Clock clock;
-  private final long revision;
+  private final Kitchen kitchen;
   private Timing timing = BEST;
 
   /** How good the plan is, and what bound it. */
   private record Timing(boolean best, double gap, List<String> boundBy) {}
 
-  Report(Timeline.Input input, Work work, Notes notes, @Nullable Clock clock, long revision) {
-    this.revision = revision;
+  Report(Timeline.Input input, Work work, Notes notes, @Nullable Clock clock, Kitchen kitchen) {
+    this.kitchen = kitchen;
     this.input = input;
     this.work = work;
     this.notes = notes;
@@ -124,13 +126,13 @@ final class Report {
         input.zone() == null ? null : input.zone().toString(),
         Words.key(input.toString()),
         stamp(),
-        revision);
+        kitchen.revision());
   }
 
   private String stamp() {
     @Nullable LocalDateTime asOf = input.asOf();
     if (asOf == null) {
-      return CalendarText.stamp(Instant.EPOCH);
+      return CalendarText.stamp(Objects.requireNonNullElse(kitchen.written(), Instant.EPOCH));
     }
     ZoneId zone = input.zone() == null ? ZoneOffset.UTC : input.zone().id();
     return CalendarText.stamp(asOf.atZone(zone).toInstant());

@@ -145,7 +145,10 @@ public final class Timeline implements Calculation<Timeline.Input, Timeline.Resu
       @Described("Care to take") List<String> cautions,
       @Described("Time zone of the times") @Nullable String zone,
       @Described("Hash of the input, from which calendar entries have their names") String key,
-      @Described("When this was settled, as calendars say it: `asOf`, else the epoch") String stamp,
+      @Described(
+              "When this was settled, as calendars say it: `asOf`, else when the kitchen's documents were last"
+                  + " written, else the epoch")
+          String stamp,
       @Described("Revision of the kitchen; of two calendar entries the higher one counts")
           long revision) {}
 
@@ -181,7 +184,7 @@ public final class Timeline implements Calculation<Timeline.Input, Timeline.Resu
         input.activities().isEmpty()
             ? new Formulas(input.formulas(), kitchen, notes).work()
             : new Activities(input.activities()).work();
-    Result result = new Planning(input, work, notes, kitchen.revision()).result();
+    Result result = new Planning(input, work, notes, kitchen).result();
     notes.cite(Rule.criticalPath(), "/criticalPath");
     return Answer.of(result, notes);
   }

@@ -17,6 +17,7 @@ import java.time.ZonedDateTime;
 import java.time.temporal.Temporal;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import net.fortuna.ical4j.data.CalendarBuilder;
 import net.fortuna.ical4j.model.Calendar;
 import net.fortuna.ical4j.model.component.VEvent;
@@ -26,6 +27,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tamis.engine.fault.Refusal;
+import tamis.engine.formula.Formula;
+import tamis.engine.ingredient.Ingredient;
+import tamis.engine.kitchen.Pantry;
+import tamis.engine.kitchen.Shelf;
+import tamis.engine.spi.Kitchen;
 
 /** Calendars, read back and validated by a general library. */
 class CalendarTextTest {
@@ -153,6 +159,49 @@ class CalendarTextTest {
     return read(text).<VEvent>getComponents("VEVENT").stream()
         .map(event -> event.getUid().orElseThrow().getValue())
         .toList();
+  }
+
+  /** RFC 5545, section 3.8.7.2: when the information was last revised, in UTC. */
+  @Test
+  void the_stamp_is_what_is_as_of_else_when_the_kitchen_was_written() {
+    assertThat(text(CREAM)).contains("\r\nDTSTAMP:19700101T000000Z\r\n");
+    Kitchen kitchen =
+        new Pantry(
+            new WrittenShelf(Instant.parse("2026-04-11T08:00:07.5Z")),
+            Pantry.Fittings.of(List.of(new TimelinePlugin())));
+    assertThat(new CalendarText(Timelines.answer(CREAM, kitchen).result()).text())
+        .contains("\r\nDTSTAMP:20260411T080007Z\r\n");
+    var asOf = with(CREAM, "asOf", "2026-05-01T08:00");
+    assertThat(new CalendarText(Timelines.answer(asOf, kitchen).result()).text())
+        .contains("\r\nDTSTAMP:20260501T080000Z\r\n");
+  }
+
+  /** Holds nothing, since that moment. */
+  private record WrittenShelf(Instant written) implements Shelf {
+    @Override
+    public long revision() {
+      return 7;
+    }
+
+    @Override
+    public Formula formula(String id, Integer revision) {
+      return null;
+    }
+
+    @Override
+    public Ingredient ingredient(String id) {
+      return null;
+    }
+
+    @Override
+    public Set<String> ingredientsNamed(String folded) {
+      return Set.of();
+    }
+
+    @Override
+    public List<String> formulaIdsNear(String id) {
+      return List.of();
+    }
   }
 
   @Test

@@ -23,9 +23,13 @@ final class Timelines {
   private Timelines() {}
 
   static Answer<Timeline.Result> answer(Map<String, ?> input) {
+    return answer(input, KITCHEN);
+  }
+
+  static Answer<Timeline.Result> answer(Map<String, ?> input, Kitchen kitchen) {
     Timeline.Input read =
-        new RecordReader(KITCHEN, Limits.usual()).read(Timeline.Input.class, input);
-    return new Timeline().calculate(read, KITCHEN);
+        new RecordReader(kitchen, Limits.usual()).read(Timeline.Input.class, input);
+    return new Timeline().calculate(read, kitchen);
   }
 
   static Timeline.Result result(Map<String, ?> input) {
