@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import tamis.engine.fault.Bounds;
 import tamis.engine.fault.FaultCode;
 import tamis.engine.fault.Faults;
 import tamis.engine.quantity.Mass;
@@ -61,11 +62,17 @@ public record Ingredient(
         });
     per100g.forEach(
         (nutrient, value) -> {
-          if (!(value >= 0 && value <= 100_000)) {
+          if (!(value >= 0 && value <= nutrient.mostIn100g())) {
             faults.add(
                 FaultCode.OUT_OF_BOUNDS,
                 "/per100g/" + nutrient,
-                nutrient.words() + " must be 0 or more in 100 g, was " + value);
+                nutrient.words()
+                    + " must be 0 to "
+                    + Bounds.plain(nutrient.mostIn100g())
+                    + " "
+                    + nutrient.unit()
+                    + " in 100 g, was "
+                    + Bounds.plain(value));
           }
         });
     faults.refuseIfAny();

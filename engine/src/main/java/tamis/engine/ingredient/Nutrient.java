@@ -86,6 +86,17 @@ public enum Nutrient {
     };
   }
 
+  /** More than this cannot be in 100 g: all of it, or a little more energy than pure fat has. */
+  double mostIn100g() {
+    return switch (unit) {
+      case "kcal" -> 1_000;
+      case "kJ" -> 4_200;
+      case "g" -> 100;
+      case "mg" -> 100_000;
+      default -> 100_000_000;
+    };
+  }
+
   String column() {
     return column;
   }

@@ -29,11 +29,17 @@ public record PriceList(
                 null,
                 "`" + price.ingredient() + "` has a price in entry " + earlier + " too"));
       }
-      if (price.price().amount().signum() < 0 || !price.pack().isMeasured()) {
+      if (price.price().amount().signum() < 0) {
         faults.add(
             FaultCode.OUT_OF_BOUNDS,
-            "/prices/" + i,
-            "a price is not negative and is for a pack with a size");
+            "/prices/" + i + "/price",
+            "a price must be nothing or more, was " + price.price());
+      }
+      if (!price.pack().isMeasured() || price.pack().low() <= 0) {
+        faults.add(
+            FaultCode.OUT_OF_BOUNDS,
+            "/prices/" + i + "/pack",
+            "a pack needs a size of more than nothing, for example 5 kg, was " + price.pack());
       }
     }
     faults.refuseIfAny();

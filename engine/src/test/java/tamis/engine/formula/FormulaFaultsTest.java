@@ -3,7 +3,9 @@ package tamis.engine.formula;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.assertj.core.groups.Tuple;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -11,6 +13,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import tamis.engine.fault.Fault;
 import tamis.engine.fault.FaultCode;
 import tamis.engine.fault.Refusal;
+import tamis.engine.record.Limits;
+import tamis.engine.record.RecordReader;
+import tamis.engine.record.References;
 
 /** Why a formula cannot be worked out, and where. */
 class FormulaFaultsTest {
@@ -44,6 +49,39 @@ class FormulaFaultsTest {
     assertThat(fault.code()).hasToString(code);
     assertThat(fault.pointer()).isEqualTo("/formula/lines/1" + place);
     assertThat(fault.message()).isNotBlank().doesNotContain("Exception", "tamis");
+  }
+
+  @ParameterizedTest(name = "{0}: {1}, {2} to {3} is {4} at {5}")
+  @CsvSource({
+    "heating, temperature, 30 °C, 20 °C, inconsistent, /low",
+    "heating, , 86 °F, 20 °C, inconsistent, /low",
+    "heating, temperature, 30 g, 40 °C, wrong-dimension, /low",
+    "heating, , 30 °C, 40, no-unit, /high",
+    "dough, mass, 30 °C, 400 g, wrong-dimension, /low",
+    "dough, mass, 1 kg, 400 g, inconsistent, /low"
+  })
+  void a_window_that_no_reading_can_lie_in_is_refused(
+      String kind, String measure, String low, String high, String code, String place) {
+    Map<String, Object> target = new HashMap<>(Map.of("kind", kind, "low", low, "high", high));
+    if (measure != null) {
+      target.put("measure", measure);
+    }
+    Map<String, Object> formula =
+        Map.of(
+            "lines",
+            List.of(Map.of("ingredient", "water", "quantity", "100 g")),
+            "stages",
+            List.of(Map.of("id", "warm", "target", target)));
+    Refusal refusal =
+        catchThrowableOfType(
+            Refusal.class,
+            () ->
+                new RecordReader(References.UNCHECKED, Limits.usual())
+                    .read(Formula.class, formula));
+    assertThat(refusal).isNotNull();
+    assertThat(refusal.faults()).hasSize(1);
+    assertThat(refusal.faults().get(0).code()).hasToString(code);
+    assertThat(refusal.faults().get(0).pointer()).isEqualTo("/stages/0/target" + place);
   }
 
   @Test
