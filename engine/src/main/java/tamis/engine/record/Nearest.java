@@ -33,23 +33,32 @@ public final class Nearest {
     return near.isEmpty() ? "" : "; did you mean " + String.join(" or ", near) + "?";
   }
 
-  /** Letters inserted, left out or changed, by the usual dynamic programme (Levenshtein 1965). */
+  /**
+   * Letters inserted, left out, changed or swapped with their neighbour, by the usual dynamic
+   * programme (Levenshtein 1965, Damerau 1964): {@code boli} is one slip from {@code boil}.
+   */
   private static int distance(String a, String b) {
-    int[] previous = new int[b.length() + 1];
-    int[] row = new int[b.length() + 1];
+    int[][] slips = new int[a.length() + 1][b.length() + 1];
+    for (int i = 0; i <= a.length(); i++) {
+      slips[i][0] = i;
+    }
     for (int j = 0; j <= b.length(); j++) {
-      previous[j] = j;
+      slips[0][j] = j;
     }
     for (int i = 1; i <= a.length(); i++) {
-      row[0] = i;
       for (int j = 1; j <= b.length(); j++) {
-        int change = previous[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-        row[j] = Math.min(change, Math.min(previous[j], row[j - 1]) + 1);
+        int change = slips[i - 1][j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+        int least = Math.min(change, Math.min(slips[i - 1][j], slips[i][j - 1]) + 1);
+        slips[i][j] = areSwapped(a, i, b, j) ? Math.min(least, slips[i - 2][j - 2] + 1) : least;
       }
-      int[] swap = previous;
-      previous = row;
-      row = swap;
     }
-    return previous[b.length()];
+    return slips[a.length()][b.length()];
+  }
+
+  private static boolean areSwapped(String a, int i, String b, int j) {
+    return i > 1
+        && j > 1
+        && a.charAt(i - 1) == b.charAt(j - 2)
+        && a.charAt(i - 2) == b.charAt(j - 1);
   }
 }
