@@ -88,6 +88,8 @@ public final class Backup {
       moved(part, file);
     } catch (IOException | SQLException failed) {
       throw new UnusableStore(backup + " cannot be restored: not readable, or damaged", failed);
+    } finally {
+      removeLeft(part);
     }
   }
 
@@ -159,6 +161,14 @@ public final class Backup {
   private static void remove(Path file) throws IOException {
     for (String end : new String[] {"", "-wal", "-shm"}) {
       Files.deleteIfExists(beside(file, end));
+    }
+  }
+
+  private static void removeLeft(Path part) {
+    try {
+      remove(part);
+    } catch (IOException left) {
+      // it is taken away before the next use
     }
   }
 

@@ -118,6 +118,9 @@ class BackupTest {
       Files.write(backup, java.util.Arrays.copyOf(bytes, bytes.length / 2));
     }
     assertThatThrownBy(() -> restored(backup, "sqlite", true)).isInstanceOf(UnusableStore.class);
+    try (var files = Files.list(directory.resolve("b"))) {
+      assertThat(files.filter(file -> file.toString().contains(".part"))).isEmpty();
+    }
     try (var target = open("sqlite", "b")) {
       assertThat(target.read(Kind.FORMULA, "cream").number()).isEqualTo(2);
     }

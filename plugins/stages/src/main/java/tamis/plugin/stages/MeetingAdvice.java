@@ -81,11 +81,15 @@ final class MeetingAdvice {
     if (off == 0) {
       return String.format(Locale.ROOT, "together they come to %.1f °C, inside", celsius);
     }
-    return String.format(
-        Locale.ROOT,
-        "together they come to %.1f °C, %.1f °C %s the window",
-        celsius,
-        Math.abs(off),
-        off < 0 ? "below" : "above");
+    String side = off < 0 ? "below" : "above";
+    return Math.abs(off) < 0.05
+        ? String.format(
+            Locale.ROOT, "together they come to %.2f °C, just %s the window", celsius, side)
+        : String.format(
+            Locale.ROOT,
+            "together they come to %.1f °C, %.1f °C %s the window",
+            celsius,
+            Math.abs(off),
+            side);
   }
 }

@@ -9,11 +9,14 @@ final class Roots {
 
   private Roots() {}
 
-  /** Between two places where the function has different signs; else the end nearer to zero. */
+  /**
+   * Between two places where the function has different signs; else the end nearer to zero, which
+   * is both where they are one place.
+   */
   static double between(double low, double high, DoubleUnaryOperator function) {
     double atLow = function.applyAsDouble(low);
     double atHigh = function.applyAsDouble(high);
-    if (atLow * atHigh > 0) {
+    if (low == high || atLow * atHigh > 0) {
       return Math.abs(atLow) <= Math.abs(atHigh) ? low : high;
     }
     return new BrentSolver(1e-14, 1e-11, 1e-15)

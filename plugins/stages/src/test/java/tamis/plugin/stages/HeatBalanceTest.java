@@ -252,6 +252,28 @@ class HeatBalanceTest extends CalculationContract<HeatBalance.Input, HeatBalance
   }
 
   @Test
+  void parts_of_one_temperature_stay_at_it() {
+    var cream = Map.of("ingredient", "cream-heavy", "mass", "300 g", "temperature", "20 °C");
+    var butter = Map.of("ingredient", "butter-unsalted", "mass", "200 g", "temperature", "20 °C");
+    HeatBalance.Result result = result(Map.of("parts", List.of(cream, butter)));
+    assertThat(result.celsius()).isEqualTo(20);
+    assertThat(result.spreadCelsius()).isZero();
+  }
+
+  /** Water at 19.98 °C is not in a window from 20 °C, and not 0.0 °C below it either. */
+  @Test
+  void a_mix_just_outside_is_told_as_just_outside() {
+    var water = Map.of("ingredient", "water", "mass", "300 g", "temperature", "19.98 °C");
+    HeatBalance.Result result =
+        result(
+            Map.of(
+                "parts", List.of(water, water), "window", Map.of("low", "20 °C", "high", "26 °C")));
+    assertThat(result.advice())
+        .contains("together they come to 19.98 °C, just below the window")
+        .noneMatch(line -> line.contains("0.0 °C below"));
+  }
+
+  @Test
   void melting_butter_takes_more_heat_than_warming_it() {
     Map<String, Object> butter = Map.of("water", 18, "fat", 81, "protein", 1);
     Map<String, Object> melting =
