@@ -1,9 +1,11 @@
 package tamis.api.http;
 
+import java.time.Clock;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import tamis.api.store.Document;
 import tamis.api.store.Kind;
+import tamis.api.store.MemoryStore;
 import tamis.api.store.Store;
 import tamis.api.store.Stored;
 
@@ -15,6 +17,12 @@ import tamis.api.store.Stored;
  * @param builtIn documents that come with the engine; a shop's own stands before one of its id
  */
 record DocumentKind(Kind kind, String path, Supplier<Store> builtIn) {
+  private static final Store NONE = new MemoryStore(Clock.systemUTC());
+
+  /** A kind of which nothing comes with the engine. */
+  static DocumentKind ofShop(Kind kind, String path) {
+    return new DocumentKind(kind, path, () -> NONE);
+  }
 
   String pathOf(String id) {
     return path + "/" + id;

@@ -3,7 +3,6 @@ package tamis.api.http;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.Comparator;
-import org.jspecify.annotations.Nullable;
 import tamis.api.http.DocumentPage.DocumentItem;
 import tamis.api.http.RevisionPage.RevisionItem;
 import tamis.api.representation.ResultJson;
@@ -44,7 +43,7 @@ final class DocumentLists {
   Reply revisions(Context call) {
     String id = call.pathParam("id");
     var paging = Paging.of(call.queryString(), longestQuery, "limit", "cursor");
-    int after = number(paging.after());
+    int after = paging.afterNumber();
     var all = store.revisions(kind.kind(), id);
     if (all.isEmpty()) {
       throw faults.absent(id);
@@ -60,10 +59,6 @@ final class DocumentLists {
             .toList();
     return page(
         new RevisionPage(paging.shown(items), paging.next(items, one -> "" + one.revision())));
-  }
-
-  private static int number(@Nullable String cursor) {
-    return cursor != null && cursor.matches("[0-9]{1,9}") ? Integer.parseInt(cursor) : 0;
   }
 
   private static Reply page(Record page) {

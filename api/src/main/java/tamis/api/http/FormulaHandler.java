@@ -8,10 +8,8 @@ import io.javalin.openapi.OpenApiParam;
 import io.javalin.openapi.OpenApiRequestBody;
 import io.javalin.openapi.OpenApiResponse;
 import java.io.IOException;
-import java.time.Clock;
 import tamis.api.representation.Problem;
 import tamis.api.store.Kind;
-import tamis.api.store.MemoryStore;
 import tamis.api.store.Store;
 import tamis.engine.formula.Formula;
 
@@ -19,9 +17,7 @@ import tamis.engine.formula.Formula;
 final class FormulaHandler {
   private static final String PATH = "/v1/formulas";
   private static final String TAG = "formulas";
-  private static final Store NONE_BUILT_IN = new MemoryStore(Clock.systemUTC());
-  private static final DocumentKind FORMULAS =
-      new DocumentKind(Kind.FORMULA, PATH, () -> NONE_BUILT_IN);
+  private static final DocumentKind FORMULAS = DocumentKind.ofShop(Kind.FORMULA, PATH);
 
   private final Documents documents;
   private final DocumentLists lists;

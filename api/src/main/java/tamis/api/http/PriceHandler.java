@@ -8,50 +8,19 @@ import io.javalin.openapi.OpenApiParam;
 import io.javalin.openapi.OpenApiRequestBody;
 import io.javalin.openapi.OpenApiResponse;
 import java.io.IOException;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Objects;
-import org.jspecify.annotations.Nullable;
-import tamis.api.representation.CsvInput;
-import tamis.api.representation.Format;
-import tamis.api.representation.Formats;
-import tamis.api.representation.Options;
 import tamis.api.representation.Problem;
-import tamis.api.representation.QueryInput;
-import tamis.api.representation.ResultCsv;
-import tamis.api.representation.ResultJson;
-import tamis.api.store.Document;
-import tamis.api.store.Kind;
 import tamis.api.store.Store;
-import tamis.api.store.Stored;
-import tamis.engine.fault.Fault;
-import tamis.engine.fault.FaultCode;
-import tamis.engine.fault.Refusal;
-import tamis.engine.price.Price;
 import tamis.engine.price.PriceList;
-import tamis.engine.record.Limits;
-import tamis.engine.record.RecordReader;
-import tamis.engine.record.References;
 
-/** All prices of the shop: read and replaced as a whole, as JSON or as a spreadsheet's CSV. */
+/** All prices of the shop, read and replaced as a whole. */
 final class PriceHandler {
   private static final String PATH = "/v1/prices";
-  private static final String AUTHOR = "local";
-  private static final List<Format> FORMATS = List.of(Format.JSON, Format.CSV);
-  private static final List<String> COLUMNS =
-      List.of("ingredient", "pack", "price", "yieldPercent", "supplier");
+  private static final String TAG = "prices";
 
-  private final Store store;
-  private final Bodies bodies;
-  private final Limits limits;
-  private final int longestQuery;
+  private final Prices prices;
 
   PriceHandler(Store store, Bodies bodies, ServerSettings settings) {
-    this.store = store;
-    this.bodies = bodies;
-    this.limits = settings.limits();
-    this.longestQuery = settings.queryBytes();
+    this.prices = new Prices(store, bodies, settings);
   }
 
   void register(Routes routes) {
@@ -60,20 +29,10 @@ final class PriceHandler {
     routes.get(PATH + ".csv", this::csv);
   }
 
-  /** The list as it is now. */
-  private record Now(PriceList prices, int number) {}
-
-  private Now now() {
-    @Nullable Stored stored = store.read(Kind.PRICES, Document.PRICES);
-    return stored == null
-        ? new Now(PriceList.empty(), 0)
-        : new Now((PriceList) Objects.requireNonNull(stored.document()).record(), stored.number());
-  }
-
   @OpenApi(
       path = PATH,
       methods = HttpMethod.GET,
-      tags = "prices",
+      tags = TAG,
       operationId = "getPrices",
       summary = "Reads all prices",
       description = "As JSON, or as CSV for a spreadsheet.",
@@ -105,13 +64,13 @@ final class PriceHandler {
         @OpenApiResponse(status = "304", description = "The caller has this already")
       })
   Reply read(Context call) {
-    return read(call, false);
+    return prices.read(call, false);
   }
 
   @OpenApi(
       path = PATH + ".csv",
       methods = HttpMethod.GET,
-      tags = "prices",
+      tags = TAG,
       operationId = "getPricesCsv",
       summary = "Reads all prices as CSV",
       description = "The address that a spreadsheet is given.",
@@ -139,72 +98,13 @@ final class PriceHandler {
         @OpenApiResponse(status = "304", description = "The caller has this already")
       })
   Reply csv(Context call) {
-    return read(call, true);
-  }
-
-  private Reply read(Context call, boolean csvEnding) {
-    var given = QueryInput.plain(call.queryString(), longestQuery, "format", "decimal", "bom");
-    return reply(call, csvEnding, given, now());
-  }
-
-  private static Reply reply(Context call, boolean csvEnding, Map<String, String> given, Now now) {
-    var options = options(given);
-    var format = Formats.choose(options.format(), csvEnding, call.header("Accept"), FORMATS);
-    boolean csv = format.equals(Format.CSV);
-    byte[] body = csv ? csv(now.prices(), options) : ResultJson.bytes(now.prices());
-    return Reply.of(200, format.contentType(), body).ofRevision(now.number());
-  }
-
-  private static byte[] csv(PriceList prices, Options options) {
-    List<List<String>> rows = new ArrayList<>();
-    for (Price price : prices.prices()) {
-      rows.add(
-          List.of(
-              price.ingredient(),
-              number(price.pack().toString(), options),
-              number(price.price().toString(), options),
-              price.yieldPercent() == null ? "" : number(price.yieldPercent().toString(), options),
-              Objects.requireNonNullElse(price.supplier(), "")));
-    }
-    return ResultCsv.rows(COLUMNS, rows, options);
-  }
-
-  private static String number(String text, Options options) {
-    String plain = text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
-    return options.decimalComma() ? plain.replace('.', ',') : plain;
-  }
-
-  private static Options options(Map<String, String> given) {
-    return new Options(
-        given.get("format"),
-        null,
-        isComma(given),
-        false,
-        null,
-        "yes".equals(given.get("bom")),
-        false,
-        true,
-        null);
-  }
-
-  private static boolean isComma(Map<String, String> given) {
-    String decimal = given.getOrDefault("decimal", "point");
-    if (!decimal.equals("comma") && !decimal.equals("point")) {
-      throw new Refusal(
-          new Fault(
-              FaultCode.NOT_ALLOWED,
-              "/decimal",
-              decimal,
-              "comma or point",
-              "`decimal` must be comma or point, was " + decimal));
-    }
-    return decimal.equals("comma");
+    return prices.read(call, true);
   }
 
   @OpenApi(
       path = PATH,
       methods = HttpMethod.PUT,
-      tags = "prices",
+      tags = TAG,
       operationId = "putPrices",
       summary = "Replaces all prices",
       description = "All rows are judged at once; all are kept or none.",
@@ -253,38 +153,6 @@ final class PriceHandler {
             content = @OpenApiContent(from = Problem.class, mimeType = Problem.CONTENT_TYPE))
       })
   Reply replace(Context call) throws IOException {
-    var given = QueryInput.plain(call.queryString(), longestQuery, "format", "decimal");
-    var before = now();
-    if (Conditions.isCreation(call)) {
-      if (before.number() > 0) {
-        throw Refusal.of(FaultCode.STALE, "the prices are there already");
-      }
-    } else {
-      Conditions.seen(call.req().getHeader("If-Match"), before.number());
-    }
-    var document = Document.of(list(call, isComma(given)));
-    var stored =
-        before.number() == 0 ? created(document) : store.replace(document, before.number(), AUTHOR);
-    return reply(call, false, given, new Now((PriceList) document.record(), stored.number()));
-  }
-
-  /** A first list that somebody else made meanwhile is one that the caller has not seen. */
-  private Stored created(Document document) {
-    try {
-      return store.create(document, AUTHOR);
-    } catch (Refusal refusal) {
-      boolean overtaken = refusal.faults().get(0).code() == FaultCode.EXISTS;
-      throw overtaken ? Refusal.of(FaultCode.STALE, "the prices are there already") : refusal;
-    }
-  }
-
-  private PriceList list(Context call, boolean decimalComma) throws IOException {
-    byte @Nullable [] csv = bodies.csv(call);
-    if (csv == null) {
-      return new RecordReader(References.UNCHECKED, limits)
-          .read(PriceList.class, bodies.read(call).tree());
-    }
-    return new RecordReader(References.UNCHECKED, limits, true, decimalComma)
-        .read(PriceList.class, Map.of("prices", CsvInput.rows(csv, decimalComma, COLUMNS)));
+    return prices.replace(call);
   }
 }

@@ -11,6 +11,7 @@ import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.ServerConnector;
 import tamis.api.plugin.Plugins;
+import tamis.api.store.Kind;
 import tamis.api.store.Store;
 import tamis.api.version.Versions;
 
@@ -90,7 +91,10 @@ public final class Server implements AutoCloseable {
     new FormulaHandler(store, kitchens, bodies, settings).register(routes);
     new IngredientHandler(store, kitchens, bodies, settings).register(routes);
     new PriceHandler(store, bodies, settings).register(routes);
-    new TrialHandler(store, kitchens, bodies, settings).register(routes);
+    var trialKind = DocumentKind.ofShop(Kind.TRIAL, TrialHandler.PATH);
+    var trials = new TrialDocuments(trialKind, store, kitchens, bodies, settings);
+    new TrialHandler(trials, new DocumentLists(trialKind, store, settings)).register(routes);
+    new ObservationHandler(trials).register(routes);
     new TableHandler(plugins, settings).register(routes);
     new HealthHandler(plugins, store, versions).register(routes);
     new DocsHandler(plugins, versions).register(routes);

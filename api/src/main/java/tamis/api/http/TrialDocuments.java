@@ -6,8 +6,6 @@ import java.util.HashSet;
 import java.util.Set;
 import org.eclipse.jetty.http.HttpHeader;
 import org.jspecify.annotations.Nullable;
-import tamis.api.http.DocumentPage.DocumentItem;
-import tamis.api.http.RevisionPage.RevisionItem;
 import tamis.api.representation.QueryInput;
 import tamis.api.representation.ResultJson;
 import tamis.api.store.Document;
@@ -30,31 +28,24 @@ import tamis.engine.trial.Trial;
  */
 final class TrialDocuments {
   private static final String AUTHOR = "local";
-  private static final String PATH = "/v1/trials";
 
+  private final DocumentKind kind;
+  private final DocumentFaults faults;
   private final Store store;
   private final Kitchens kitchens;
   private final Bodies bodies;
   private final Limits limits;
   private final int longestQuery;
 
-  TrialDocuments(Store store, Kitchens kitchens, Bodies bodies, ServerSettings settings) {
+  TrialDocuments(
+      DocumentKind kind, Store store, Kitchens kitchens, Bodies bodies, ServerSettings settings) {
+    this.kind = kind;
+    this.faults = new DocumentFaults(kind, store);
     this.store = store;
     this.kitchens = kitchens;
     this.bodies = bodies;
     this.limits = settings.limits();
     this.longestQuery = settings.queryBytes();
-  }
-
-  Reply list(Context call) {
-    var paging = Paging.of(call.queryString(), longestQuery, "q", "limit", "cursor");
-    var items =
-        store.list(Kind.TRIAL, paging.words(), paging.limit() + 1, paging.after()).rows().stream()
-            .map(row -> new DocumentItem(row.id(), row.title(), row.number()))
-            .toList();
-    return Reply.json(
-        ResultJson.bytes(
-            new DocumentPage(paging.shown(items), paging.next(items, DocumentItem::id))));
   }
 
   Reply create(Context call) throws IOException {
@@ -79,12 +70,12 @@ final class TrialDocuments {
     @Nullable String ifMatch = call.req().getHeader("If-Match");
     if (before == null) {
       if (!Conditions.isCreation(call)) {
-        throw ifMatch == null ? conditionNeeded(id) : stale(id, "is not there");
+        throw ifMatch == null ? faults.conditionNeeded(id) : faults.gone(id, ifMatch);
       }
       return created(document(call, id, null), id);
     }
     if (Conditions.isCreation(call)) {
-      throw stale(id, "is there already");
+      throw faults.thereAlready(id);
     }
     Conditions.seen(ifMatch, before.version());
     var document = document(call, id, before.trial());
@@ -98,7 +89,7 @@ final class TrialDocuments {
       return created(document);
     } catch (Refusal refusal) {
       boolean overtaken = refusal.faults().get(0).code() == FaultCode.EXISTS;
-      throw overtaken ? stale(id, "is there already") : refusal;
+      throw overtaken ? faults.thereAlready(id) : refusal;
     }
   }
 
@@ -110,28 +101,6 @@ final class TrialDocuments {
     return Reply.empty(204);
   }
 
-  Reply revisions(Context call) {
-    var paging = Paging.of(call.queryString(), longestQuery, "limit", "cursor");
-    String id = call.pathParam("id");
-    var all = store.revisions(Kind.TRIAL, id);
-    if (all.isEmpty()) {
-      throw absent(id);
-    }
-    int after = paging.afterNumber();
-    var items =
-        all.stream()
-            .filter(one -> one.number() > after)
-            .limit(paging.limit() + 1L)
-            .map(
-                one ->
-                    new RevisionItem(
-                        one.number(), one.written().toString(), one.author(), one.isDeleted()))
-            .toList();
-    return Reply.json(
-        ResultJson.bytes(
-            new RevisionPage(paging.shown(items), paging.next(items, one -> "" + one.revision()))));
-  }
-
   Reply revision(Context call) {
     takesNoQuery(call);
     String id = call.pathParam("id");
@@ -139,8 +108,7 @@ final class TrialDocuments {
     Trials.@Nullable Whole whole =
         number.matches("[1-9][0-9]{0,8}") ? Trials.read(store, id, Integer.parseInt(number)) : null;
     if (whole == null) {
-      throw Refusal.of(
-          FaultCode.NOT_FOUND, "trial `" + id + "` has no revision " + number + " to be read");
+      throw faults.noRevision(id, number, false);
     }
     return whole(200, whole);
   }
@@ -166,7 +134,7 @@ final class TrialDocuments {
     var observed = store.observe(id, given, AUTHOR);
     return Reply.of(
             observed.isNew() ? 201 : 200, Reply.JSON, ResultJson.bytes(observed.observation()))
-        .with(HttpHeader.LOCATION, PATH + "/" + id + "/observations");
+        .with(HttpHeader.LOCATION, kind.pathOf(id) + "/observations");
   }
 
   private Document document(Context call, @Nullable String id, @Nullable Trial before)
@@ -200,10 +168,10 @@ final class TrialDocuments {
       return;
     }
     var kept = new HashSet<>(trial.observations());
-    var faults = new Faults();
+    var changed = new Faults();
     for (Observation one : before.observations()) {
       if (!kept.contains(one)) {
-        faults.add(
+        changed.add(
             new Fault(
                 FaultCode.INCONSISTENT,
                 "/observations",
@@ -215,53 +183,24 @@ final class TrialDocuments {
                     + " says what is right"));
       }
     }
-    faults.refuseIfAny();
+    changed.refuseIfAny();
   }
 
   private Trials.Whole there(String id) {
     Trials.@Nullable Whole whole = Trials.read(store, id);
     if (whole == null) {
-      throw absent(id);
+      throw faults.absent(id);
     }
     return whole;
   }
 
-  private static Reply whole(int status, Trials.Whole whole) {
+  private Reply whole(int status, Trials.Whole whole) {
     var reply =
         Reply.of(status, Reply.JSON, ResultJson.bytes(whole.trial())).ofVersion(whole.version());
-    return status == 201 ? reply.with(HttpHeader.LOCATION, PATH + "/" + whole.trial().id()) : reply;
+    return status == 201 ? reply.with(HttpHeader.LOCATION, kind.pathOf(whole.trial().id())) : reply;
   }
 
   private void takesNoQuery(Context call) {
     QueryInput.plain(call.queryString(), longestQuery);
-  }
-
-  private Refusal absent(String id) {
-    boolean wasThere = !store.revisions(Kind.TRIAL, id).isEmpty();
-    return Refusal.of(
-        FaultCode.NOT_FOUND,
-        wasThere
-            ? "trial `"
-                + id
-                + "` was deleted; its revisions are under "
-                + PATH
-                + "/"
-                + id
-                + "/revisions"
-            : "no trial `" + id + "`");
-  }
-
-  private static Refusal stale(String id, String why) {
-    return new Refusal(new Fault(FaultCode.STALE, "", id, null, "trial `" + id + "` " + why));
-  }
-
-  private static Refusal conditionNeeded(String id) {
-    return new Refusal(
-        new Fault(
-            FaultCode.CONDITION_NEEDED,
-            "",
-            null,
-            "If-None-Match: *",
-            "no trial `" + id + "`; to make it, send `If-None-Match: *`"));
   }
 }

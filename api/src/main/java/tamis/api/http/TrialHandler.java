@@ -9,18 +9,19 @@ import io.javalin.openapi.OpenApiRequestBody;
 import io.javalin.openapi.OpenApiResponse;
 import java.io.IOException;
 import tamis.api.representation.Problem;
-import tamis.api.store.Store;
-import tamis.engine.trial.Observation;
 import tamis.engine.trial.Trial;
 
-/** What really happened when formulas were made. Observations are added one by one. */
+/** What really happened when formulas were made. */
 final class TrialHandler {
-  private static final String PATH = "/v1/trials";
+  static final String PATH = "/v1/trials";
+  private static final String TAG = "trials";
 
   private final TrialDocuments trials;
+  private final DocumentLists lists;
 
-  TrialHandler(Store store, Kitchens kitchens, Bodies bodies, ServerSettings settings) {
-    this.trials = new TrialDocuments(store, kitchens, bodies, settings);
+  TrialHandler(TrialDocuments trials, DocumentLists lists) {
+    this.trials = trials;
+    this.lists = lists;
   }
 
   void register(Routes routes) {
@@ -31,14 +32,12 @@ final class TrialHandler {
     routes.delete(PATH + "/{id}", this::remove);
     routes.get(PATH + "/{id}/revisions", this::revisions);
     routes.get(PATH + "/{id}/revisions/{number}", this::revision);
-    routes.get(PATH + "/{id}/observations", this::observations);
-    routes.post(PATH + "/{id}/observations", this::observe);
   }
 
   @OpenApi(
       path = PATH,
       methods = HttpMethod.GET,
-      tags = "trials",
+      tags = TAG,
       operationId = "listTrials",
       summary = "Lists trials",
       description = "By id, in pages; a word search by the formula that was made.",
@@ -61,13 +60,13 @@ final class TrialHandler {
             content = @OpenApiContent(from = DocumentPage.class))
       })
   Reply list(Context call) {
-    return trials.list(call);
+    return lists.list(call);
   }
 
   @OpenApi(
       path = PATH,
       methods = HttpMethod.POST,
-      tags = "trials",
+      tags = TAG,
       operationId = "createTrial",
       summary = "Keeps a trial",
       description = "Its id stands in the document and must be new.",
@@ -99,7 +98,7 @@ final class TrialHandler {
   @OpenApi(
       path = PATH + "/{id}",
       methods = HttpMethod.GET,
-      tags = "trials",
+      tags = TAG,
       operationId = "getTrial",
       summary = "Reads a trial",
       description = "With all observations, as PUT takes it.",
@@ -124,7 +123,7 @@ final class TrialHandler {
   @OpenApi(
       path = PATH + "/{id}",
       methods = HttpMethod.PUT,
-      tags = "trials",
+      tags = TAG,
       operationId = "putTrial",
       summary = "Keeps or replaces a trial",
       description = "`If-Match` with the tag replaces, `If-None-Match: *` makes.",
@@ -178,7 +177,7 @@ final class TrialHandler {
   @OpenApi(
       path = PATH + "/{id}",
       methods = HttpMethod.DELETE,
-      tags = "trials",
+      tags = TAG,
       operationId = "deleteTrial",
       summary = "Takes a trial away",
       description = "Its revisions stay.",
@@ -207,7 +206,7 @@ final class TrialHandler {
   @OpenApi(
       path = PATH + "/{id}/revisions",
       methods = HttpMethod.GET,
-      tags = "trials",
+      tags = TAG,
       operationId = "listTrialRevisions",
       summary = "Lists the revisions of a trial",
       description = "Oldest first, in pages.",
@@ -227,13 +226,13 @@ final class TrialHandler {
             content = @OpenApiContent(from = RevisionPage.class))
       })
   Reply revisions(Context call) {
-    return trials.revisions(call);
+    return lists.revisions(call);
   }
 
   @OpenApi(
       path = PATH + "/{id}/revisions/{number}",
       methods = HttpMethod.GET,
-      tags = "trials",
+      tags = TAG,
       operationId = "getTrialRevision",
       summary = "Reads a revision of a trial",
       description = "With the observations that came to it.",
@@ -256,63 +255,5 @@ final class TrialHandler {
       })
   Reply revision(Context call) {
     return trials.revision(call);
-  }
-
-  @OpenApi(
-      path = PATH + "/{id}/observations",
-      methods = HttpMethod.GET,
-      tags = "trials",
-      operationId = "listObservations",
-      summary = "Lists the observations of a trial",
-      description = "In the order in which they came.",
-      pathParams = {@OpenApiParam(name = "id", required = true, example = "t1")},
-      responses = {
-        @OpenApiResponse(
-            status = "200",
-            description = "OK",
-            content = @OpenApiContent(from = ObservationList.class),
-            headers = {
-              @OpenApiParam(
-                  name = "ETag",
-                  description = "Revision and later observations",
-                  example = "\"1.4\"")
-            }),
-        @OpenApiResponse(status = "304", description = "The caller has this already")
-      })
-  Reply observations(Context call) {
-    return trials.observations(call);
-  }
-
-  @OpenApi(
-      path = PATH + "/{id}/observations",
-      methods = HttpMethod.POST,
-      tags = "trials",
-      operationId = "addObservation",
-      summary = "Adds an observation to a trial",
-      description =
-          "Its id is the caller's own: sent again, the same is answered 200, another 409.",
-      pathParams = {@OpenApiParam(name = "id", required = true, example = "t1")},
-      requestBody =
-          @OpenApiRequestBody(
-              required = true,
-              content = {@OpenApiContent(from = Observation.class)}),
-      responses = {
-        @OpenApiResponse(
-            status = "201",
-            description = "Kept",
-            content = @OpenApiContent(from = Observation.class),
-            headers = {@OpenApiParam(name = "Location", description = "Where it is read")}),
-        @OpenApiResponse(
-            status = "200",
-            description = "It was there already",
-            content = @OpenApiContent(from = Observation.class),
-            headers = {@OpenApiParam(name = "Location", description = "Where it is read")}),
-        @OpenApiResponse(
-            status = "409",
-            description = "Another one has this id",
-            content = @OpenApiContent(from = Problem.class, mimeType = Problem.CONTENT_TYPE))
-      })
-  Reply observe(Context call) throws IOException {
-    return trials.observe(call);
   }
 }
