@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import tamis.engine.fault.Fault;
 import tamis.engine.fault.FaultCode;
 import tamis.engine.fault.Faults;
+import tamis.plugin.timeline.network.WorkingTime;
 
 /**
  * Turns microseconds from a moment into local times and back. Without a zone every day has 24

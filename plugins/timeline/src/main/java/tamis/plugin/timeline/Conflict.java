@@ -7,6 +7,9 @@ import java.util.function.LongFunction;
 import tamis.engine.fault.FaultCode;
 import tamis.engine.fault.Faults;
 import tamis.engine.fault.Refusal;
+import tamis.plugin.timeline.network.Link;
+import tamis.plugin.timeline.network.Network;
+import tamis.plugin.timeline.network.Planner;
 
 /** Says why there is no plan: which stages cannot meet or be used in time, and by how much. */
 final class Conflict {

@@ -11,6 +11,12 @@ import tamis.engine.fault.Faults;
 import tamis.engine.fault.Refusal;
 import tamis.engine.note.Notes;
 import tamis.engine.spi.Kitchen;
+import tamis.plugin.timeline.network.Link;
+import tamis.plugin.timeline.network.Network;
+import tamis.plugin.timeline.network.Outcome;
+import tamis.plugin.timeline.network.Planner;
+import tamis.plugin.timeline.network.Pool;
+import tamis.plugin.timeline.network.WorkingTime;
 
 /** Gives times to work, as an input wants it. */
 final class Planning {

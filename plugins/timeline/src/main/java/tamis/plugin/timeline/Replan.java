@@ -9,6 +9,12 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.fault.FaultCode;
 import tamis.engine.fault.Refusal;
+import tamis.plugin.timeline.network.Link;
+import tamis.plugin.timeline.network.Network;
+import tamis.plugin.timeline.network.Outcome;
+import tamis.plugin.timeline.network.Planner;
+import tamis.plugin.timeline.network.PoolOrder;
+import tamis.plugin.timeline.network.WorkingTime;
 
 /**
  * A plan made anew after delays: what had started stays, what had not is planned from now on, and

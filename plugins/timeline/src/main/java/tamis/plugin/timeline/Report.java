@@ -14,6 +14,9 @@ import org.jspecify.annotations.Nullable;
 import tamis.engine.formula.StageTarget;
 import tamis.engine.note.Notes;
 import tamis.engine.spi.Kitchen;
+import tamis.plugin.timeline.network.Network;
+import tamis.plugin.timeline.network.Outcome;
+import tamis.plugin.timeline.network.Planner;
 
 /** Puts a plan into words and figures. */
 final class Report {

@@ -10,6 +10,7 @@ import tamis.engine.note.Notes;
 import tamis.engine.table.Row;
 import tamis.engine.table.Table;
 import tamis.engine.table.TableReader;
+import tamis.plugin.timeline.network.Pool;
 
 /** How much the stations and the cooks can do at a time: as told, else as is usual. */
 final class Stations {

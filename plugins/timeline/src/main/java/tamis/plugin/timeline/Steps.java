@@ -7,6 +7,10 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
+import tamis.plugin.timeline.network.Link;
+import tamis.plugin.timeline.network.Network;
+import tamis.plugin.timeline.network.Passes;
+import tamis.plugin.timeline.network.PoolOrder;
 
 /** A plan with what each stage has to spare in it, stations and hands counted. */
 final class Steps {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import tamis.engine.fault.FaultCode;
 import tamis.engine.fault.Faults;
+import tamis.plugin.timeline.network.Link;
 
 /** All that is to be done, with what waits for what; gathered before it is given times. */
 final class Work {

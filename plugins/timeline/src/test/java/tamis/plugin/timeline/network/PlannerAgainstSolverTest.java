@@ -1,4 +1,4 @@
-package tamis.plugin.timeline;
+package tamis.plugin.timeline.network;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -54,7 +54,7 @@ class PlannerAgainstSolverTest {
         List.of(
             new Pool("oven", 1, members.get(0)),
             new Pool("mixer", 1, members.get(1)),
-            new Pool(Stations.HANDS, 2, members.get(2))));
+            new Pool("hands", 2, members.get(2))));
   }
 
   @ParameterizedTest

@@ -1,4 +1,4 @@
-package tamis.plugin.timeline;
+package tamis.plugin.timeline.network;
 
 import java.util.ArrayDeque;
 import java.util.Arrays;
@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * something starts at most, so the passes are repeated until nothing changes; without such links
  * one pass does.
  */
-final class Passes {
+public final class Passes {
   private final Network network;
   private final int[] order;
   private final int[][] out;
@@ -19,7 +19,7 @@ final class Passes {
   private final Link[] links;
   private final long mostSweeps;
 
-  Passes(Network network) {
+  public Passes(Network network) {
     this.network = network;
     this.links = network.links().toArray(Link[]::new);
     this.out = adjacent(network.size(), links, true);
@@ -83,7 +83,7 @@ final class Passes {
   }
 
   /** The earliest start of each, or null if the links cannot all hold. */
-  long @Nullable [] earliest() {
+  public long @Nullable [] earliest() {
     long[] starts = new long[network.size()];
     Arrays.setAll(starts, network::notBefore);
     boolean changed = true;
@@ -106,7 +106,7 @@ final class Passes {
   }
 
   /** The latest start of each so that all ends by {@code finish}, or null if it cannot. */
-  long @Nullable [] latest(long finish) {
+  public long @Nullable [] latest(long finish) {
     long[] starts = new long[network.size()];
     Arrays.setAll(starts, work -> Math.min(network.notAfter(work), finish - network.length(work)));
     boolean changed = true;

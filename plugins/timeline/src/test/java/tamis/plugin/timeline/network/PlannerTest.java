@@ -1,4 +1,4 @@
-package tamis.plugin.timeline;
+package tamis.plugin.timeline.network;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -66,7 +66,7 @@ class PlannerTest {
         links,
         List.of(
             new Pool("oven", 1 + random.nextInt(2), oven),
-            new Pool(Stations.HANDS, 1 + random.nextInt(2), hand)));
+            new Pool("hands", 1 + random.nextInt(2), hand)));
   }
 
   @ParameterizedTest

@@ -1,13 +1,13 @@
-package tamis.plugin.timeline;
+package tamis.plugin.timeline.network;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
 /** When hands are there: windows in order that neither touch nor overlap, or always. */
-final class WorkingTime {
+public final class WorkingTime {
   /** Later than anything, and far enough from the largest number that a little can be added. */
-  static final long NEVER = Long.MAX_VALUE / 8;
+  public static final long NEVER = Long.MAX_VALUE / 8;
 
   private static final WorkingTime ALWAYS =
       new WorkingTime(new long[] {-NEVER}, new long[] {NEVER});
@@ -16,19 +16,19 @@ final class WorkingTime {
   private final long[] to;
 
   /** One window. */
-  record Window(long from, long to) {}
+  public record Window(long from, long to) {}
 
   private WorkingTime(long[] from, long[] to) {
     this.from = from;
     this.to = to;
   }
 
-  static WorkingTime always() {
+  public static WorkingTime always() {
     return ALWAYS;
   }
 
   /** The union of windows. */
-  static WorkingTime of(List<Window> windows) {
+  public static WorkingTime of(List<Window> windows) {
     List<Window> joined = new ArrayList<>();
     List<Window> sorted = new ArrayList<>(windows);
     sorted.sort(Comparator.comparingLong(Window::from));
@@ -109,7 +109,7 @@ final class WorkingTime {
   }
 
   /** The longest window. */
-  long longest() {
+  public long longest() {
     long longest = 0;
     for (int i = 0; i < from.length; i++) {
       longest = Math.max(longest, to[i] - from[i]);

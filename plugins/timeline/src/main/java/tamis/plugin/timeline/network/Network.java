@@ -1,4 +1,4 @@
-package tamis.plugin.timeline;
+package tamis.plugin.timeline.network;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * Work with what it waits for, in microseconds. Each piece of work has a length, bounds of its
  * start, links to others, and may need a place in pools.
  */
-final class Network {
+public final class Network {
   private final long[] lengths;
   private final long[] notBefore;
   private final long[] notAfter;
@@ -26,7 +26,7 @@ final class Network {
    * @param notAfter latest start of each
    * @param attended which must lie in working time
    */
-  Network(
+  public Network(
       long[] lengths,
       long[] notBefore,
       long[] notAfter,
@@ -43,35 +43,35 @@ final class Network {
     this.pools = pools.stream().filter(Pool::canBind).toList();
   }
 
-  int size() {
+  public int size() {
     return lengths.length;
   }
 
-  long length(int work) {
+  public long length(int work) {
     return lengths[work];
   }
 
-  long notBefore(int work) {
+  public long notBefore(int work) {
     return notBefore[work];
   }
 
-  long notAfter(int work) {
+  public long notAfter(int work) {
     return notAfter[work];
   }
 
-  WorkingTime working() {
+  public WorkingTime working() {
     return working;
   }
 
-  List<Link> links() {
+  public List<Link> links() {
     return links;
   }
 
-  List<Pool> pools() {
+  public List<Pool> pools() {
     return pools;
   }
 
-  boolean attended(int work) {
+  public boolean attended(int work) {
     return attended[work];
   }
 
@@ -86,7 +86,7 @@ final class Network {
   }
 
   /** When the last of all ends. */
-  long finish(long[] starts) {
+  public long finish(long[] starts) {
     long finish = -WorkingTime.NEVER;
     for (int i = 0; i < starts.length; i++) {
       finish = Math.max(finish, starts[i] + lengths[i]);
@@ -95,22 +95,22 @@ final class Network {
   }
 
   /** When the first of all starts. */
-  static long start(long[] starts) {
+  public static long start(long[] starts) {
     return Arrays.stream(starts).min().orElse(0);
   }
 
-  Network with(List<Link> more) {
+  public Network with(List<Link> more) {
     List<Link> all = new ArrayList<>(links);
     all.addAll(more);
     return new Network(lengths, notBefore, notAfter, attended, working, all, pools);
   }
 
-  Network in(WorkingTime other) {
+  public Network in(WorkingTime other) {
     return new Network(lengths, notBefore, notAfter, attended, other, links, pools);
   }
 
   /** Only some of the work, in this order, with what binds it to each other. */
-  Network only(List<Integer> members) {
+  public Network only(List<Integer> members) {
     Map<Integer, Integer> index = new HashMap<>();
     members.forEach(member -> index.put(member, index.size()));
     List<Link> inside = new ArrayList<>();
@@ -142,23 +142,23 @@ final class Network {
   }
 
   /** The same at any time of any day, none of it before 0. */
-  Network anyTime() {
+  public Network anyTime() {
     long[] never = new long[size()];
     Arrays.fill(never, WorkingTime.NEVER);
     return new Network(
         lengths, new long[size()], never, new boolean[size()], WorkingTime.always(), links, pools);
   }
 
-  Network withoutPools() {
+  public Network withoutPools() {
     return new Network(lengths, notBefore, notAfter, attended, working, links, List.of());
   }
 
-  Network between(long[] earliest, long[] latest) {
+  public Network between(long[] earliest, long[] latest) {
     return new Network(lengths, earliest, latest, attended, working, links, pools);
   }
 
   /** The same work in time that runs backwards, none of it ending after {@code finish}. */
-  Network mirrored(long finish) {
+  public Network mirrored(long finish) {
     long[] early = new long[size()];
     long[] late = new long[size()];
     for (int i = 0; i < size(); i++) {

@@ -1,4 +1,4 @@
-package tamis.plugin.timeline;
+package tamis.plugin.timeline.network;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -9,7 +9,7 @@ import tamis.engine.fault.Refusal;
  * Finds the plan that ends first: by lists in some usual orders, then, for as many stages as a home
  * or a shop has, by search. Of more it says how much shorter a plan could be at most.
  */
-final class Planner {
+public final class Planner {
   /** So many stages are searched; the plan of more is that of the best list. */
   private static final int MOST_SEARCHED = 120;
 
@@ -26,12 +26,12 @@ final class Planner {
   }
 
   /** One that searches as long as a caller will wait. */
-  static Planner thorough() {
+  public static Planner thorough() {
     return new Planner(SEARCH_STEPS);
   }
 
   /** One that gives up soon. */
-  static Planner quick() {
+  public static Planner quick() {
     return new Planner(SEARCH_STEPS / 30);
   }
 
@@ -40,7 +40,7 @@ final class Planner {
    *
    * @throws Refusal if none was found within the steps allowed, though there may be one
    */
-  @Nullable Outcome earliest(Network network) {
+  public @Nullable Outcome earliest(Network network) {
     long @Nullable [] free = new Passes(network).earliest();
     if (free == null) {
       return null;
@@ -63,7 +63,7 @@ final class Planner {
   }
 
   /** The plan that starts last and ends by {@code finish}, or null if there is none. */
-  @Nullable Outcome latest(Network network, long finish) {
+  public @Nullable Outcome latest(Network network, long finish) {
     @Nullable Outcome turned = earliest(network.mirrored(finish));
     return turned == null
         ? null
@@ -87,7 +87,7 @@ final class Planner {
   }
 
   /** All stages one after another. */
-  static long length(Network network) {
+  public static long length(Network network) {
     long sum = 0;
     for (int i = 0; i < network.size(); i++) {
       sum += network.length(i);

@@ -1,4 +1,4 @@
-package tamis.plugin.timeline;
+package tamis.plugin.timeline.network;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -9,13 +9,13 @@ import java.util.List;
  * every plan that obeys them within the capacities: what is not linked goes on at the same time in
  * this plan, and so many fit.
  */
-final class PoolOrder {
+public final class PoolOrder {
   private PoolOrder() {}
 
   /** Two in one pool, the second after the first. */
-  record Turn(Pool pool, Link link) {}
+  public record Turn(Pool pool, Link link) {}
 
-  static List<Turn> of(Network network, long[] starts) {
+  public static List<Turn> of(Network network, long[] starts) {
     List<Turn> turns = new ArrayList<>();
     for (Pool pool : network.pools()) {
       List<Integer> byFinish =

@@ -1,4 +1,4 @@
-package tamis.plugin.timeline;
+package tamis.plugin.timeline.network;
 
 /** The start of {@code to} lies at least {@code lag} microseconds after that of {@code from}. */
-record Link(int from, int to, long lag) {}
+public record Link(int from, int to, long lag) {}

@@ -1,7 +1,7 @@
-package tamis.plugin.timeline;
+package tamis.plugin.timeline.network;
 
 /** A plan that was found, in microseconds, and how good it is known to be. */
-final class Outcome {
+public final class Outcome {
   private final long[] starts;
   private final long bound;
   private final boolean best;
@@ -17,15 +17,15 @@ final class Outcome {
     this.best = best;
   }
 
-  long[] starts() {
+  public long[] starts() {
     return starts;
   }
 
-  long bound() {
+  public long bound() {
     return bound;
   }
 
-  boolean isBest() {
+  public boolean isBest() {
     return best;
   }
 }

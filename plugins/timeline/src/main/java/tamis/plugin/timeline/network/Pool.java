@@ -1,4 +1,4 @@
-package tamis.plugin.timeline;
+package tamis.plugin.timeline.network;
 
 import java.util.List;
 
@@ -9,8 +9,8 @@ import java.util.List;
  * @param capacity how many at a time
  * @param members indices of stages
  */
-record Pool(String name, int capacity, List<Integer> members) {
-  Pool {
+public record Pool(String name, int capacity, List<Integer> members) {
+  public Pool {
     members = List.copyOf(members);
   }
 
