@@ -52,7 +52,7 @@ final class DayCost {
       DayBill bill,
       Purchases purchases,
       List<Making> order,
-      Collection<Morning.Group> groups,
+      Collection<OrderGroup> groups,
       Kitchen kitchen,
       Notes notes) {
     PricedBill priced = PricedBill.of(needed(bill, order), purchases, kitchen::ingredient, notes);
@@ -74,7 +74,7 @@ final class DayCost {
     }
     Map<Making, BigDecimal> perTime = perTime(order, perGram(priced, rates));
     List<BigDecimal> exact = new ArrayList<>();
-    for (Morning.Group group : groups) {
+    for (OrderGroup group : groups) {
       BigDecimal times = BigDecimal.valueOf(group.times() * group.count());
       exact.add(
           cost(group.making(), perTime)

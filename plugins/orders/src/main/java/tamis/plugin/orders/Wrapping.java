@@ -21,7 +21,7 @@ import tamis.engine.quantity.Dimension;
 final class Wrapping {
   private static final double HARDLY_ANY = 1e-9;
 
-  private final Map<Morning.Group, List<Wrap>> byGroup = new HashMap<>();
+  private final Map<OrderGroup, List<Wrap>> byGroup = new HashMap<>();
   private final Map<Item, Double> counts = new LinkedHashMap<>();
   private final Map<Item, @Nullable Offer> offers = new LinkedHashMap<>();
 
@@ -31,9 +31,9 @@ final class Wrapping {
   /** So much of one item. */
   private record Wrap(Item item, double count) {}
 
-  static Wrapping of(Collection<Morning.Group> groups, Purchases purchases) {
+  static Wrapping of(Collection<OrderGroup> groups, Purchases purchases) {
     Wrapping wrapping = new Wrapping();
-    for (Morning.Group group : groups) {
+    for (OrderGroup group : groups) {
       List<Wrap> wraps = new ArrayList<>();
       for (Packaging packaging : group.making().formula().packaging()) {
         if (packaging.quantity().isMeasured()) {
@@ -57,7 +57,7 @@ final class Wrapping {
     return wrapping;
   }
 
-  BigDecimal of(Morning.Group group, Rates rates) {
+  BigDecimal of(OrderGroup group, Rates rates) {
     BigDecimal sum = BigDecimal.ZERO;
     for (Wrap wrap : byGroup.getOrDefault(group, List.of())) {
       @Nullable Offer offer = offers.get(wrap.item());
