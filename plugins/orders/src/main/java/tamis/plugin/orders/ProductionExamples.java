@@ -69,7 +69,7 @@ final class ProductionExamples {
             id,
             null,
             Measures.METRIC,
-            List.of(line(first, much), line(second, more)),
+            List.of(Line.of(first, much), Line.of(second, more)),
             new Yield(
                 portions, null, null, null, null, null, List.of(), null, Density.parse("0.6 g/ml")),
             List.of(),
@@ -78,18 +78,5 @@ final class ProductionExamples {
             List.of(),
             null,
             null));
-  }
-
-  private static Line line(String ingredient, String quantity) {
-    return new Line(
-        IngredientRef.parse(ingredient),
-        null,
-        Quantity.parse(quantity),
-        null,
-        null,
-        null,
-        null,
-        null,
-        null);
   }
 }

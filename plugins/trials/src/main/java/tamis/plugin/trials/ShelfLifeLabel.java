@@ -11,7 +11,6 @@ import tamis.engine.formula.FormulaRef;
 import tamis.engine.formula.Line;
 import tamis.engine.formula.ShelfLife;
 import tamis.engine.formula.To;
-import tamis.engine.ingredient.IngredientRef;
 import tamis.engine.quantity.Measures;
 import tamis.engine.quantity.Quantity;
 import tamis.engine.quantity.Temperature;
@@ -117,7 +116,7 @@ public final class ShelfLifeLabel
         "syrup-example",
         "Plain syrup",
         Measures.METRIC,
-        List.of(line("sugar-granulated", "200 g"), line("water", "200 g")),
+        List.of(Line.of("sugar-granulated", "200 g"), Line.of("water", "200 g")),
         null,
         List.of(),
         List.of(
@@ -125,19 +124,6 @@ public final class ShelfLifeLabel
             new ShelfLife(Temperature.ofCelsius(20), TimeSpan.parse("2 d"))),
         List.of(),
         List.of(),
-        null,
-        null);
-  }
-
-  private static Line line(String ingredient, String quantity) {
-    return new Line(
-        IngredientRef.parse(ingredient),
-        null,
-        Quantity.parse(quantity),
-        null,
-        null,
-        null,
-        null,
         null,
         null);
   }
