@@ -55,7 +55,7 @@ final class Label {
         amount,
         rule.text("unit"),
         rounded.lessThan(),
-        percent(rule, value, notes, pointer),
+        percent(rule, amount == 0 ? 0 : value, notes, pointer),
         bound(tolerance, "minus", amount, -1),
         bound(tolerance, "plus", amount, 1),
         complete);
@@ -73,7 +73,10 @@ final class Label {
         + rule.text("unit");
   }
 
-  /** Of the figure before rounding: 21 CFR 101.9(d)(7)(ii) allows either. */
+  /**
+   * Of the figure before rounding, or of the nothing that is declared: 21 CFR 101.9(d)(7)(ii)
+   * allows either, and nothing with a percentage beside it would not be understood.
+   */
   private static @Nullable Double percent(Row rule, double value, Notes notes, String pointer) {
     @Nullable Double reference = rule.numberOrNull("reference");
     @Nullable String group = rule.textOrNull("percent_rounding");

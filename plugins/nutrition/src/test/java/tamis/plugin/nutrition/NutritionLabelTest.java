@@ -16,6 +16,23 @@ import tamis.engine.note.Remark;
 
 /** What labels print: rounding, daily values, tolerances, servings, mandatory figures. */
 class NutritionLabelTest {
+  /** 0.4 g of 20 g would be 2 %; nobody understands "Saturated Fat 0 g, 2 %". */
+  @ParameterizedTest(name = "{0} of {1} is told as {2}, {3} %")
+  @CsvSource({
+    "saturates, 0.4, 0 g, 0",
+    "cholesterolMg, 1.9, 0 mg, 0",
+    "fat, 0.49, 0 g, 0",
+    "fibre, 0.6, less than 1 g, 2",
+    "saturates, 0.5, 0.5 g, 3"
+  })
+  void what_is_declared_as_nothing_is_no_part_of_a_day(
+      String figure, double value, String text, double percent) {
+    Map<String, Object> input = Map.of("declare", Map.of(figure, value), "regime", "US");
+    Declared declared = result(input).declared().get(LabelFigure.named(figure));
+    assertThat(declared.text()).isEqualTo(text);
+    assertThat(declared.percent()).isEqualTo(percent);
+  }
+
   @ParameterizedTest(name = "{0} {1} {2} is {3} ({4})")
   @CsvFileSource(resources = "/label-rounding.csv", numLinesToSkip = 1)
   void declared_figures_match_the_printed_rules(
