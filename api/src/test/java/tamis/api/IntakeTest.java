@@ -230,6 +230,73 @@ class IntakeTest {
     assertThat(written()).contains("creme.json");
   }
 
+  @Test
+  void files_of_one_name_in_two_folders_do_not_share_what_was_written_for_them()
+      throws IOException {
+    var other = Files.createDirectory(folder.resolve("other"));
+    recipe("a.txt", "Buns\n1 cup honey\na lump of butter\n");
+    Files.writeString(other.resolve("a.txt"), "Rolls\n1 cup honey\na lump of butter\n");
+    assertThat(run(other.toString(), recipes.resolve("a.txt").toString())).isEqualTo(1);
+    assertThat(written()).as("a file that is named twice is read once").hasSize(2);
+    var lines = new ArrayList<>(Files.readAllLines(side));
+    assertThat(lines).hasSize(3);
+    lines.set(1, lines.get(1) + "50 g butter");
+    Files.writeString(side, String.join("\r\n", lines) + "\r\n");
+    assertThat(run(other.toString())).isEqualTo(1);
+    assertThat(formula("buns.json").lines()).hasSize(2);
+    assertThat(formula("rolls.json").lines()).hasSize(1);
+  }
+
+  @Test
+  void a_recipe_keeps_its_file_when_others_come_and_go() throws IOException {
+    recipe("b.txt", "Buns\n2 cups honey\n");
+    recipe("c.txt", "Buns\n3 cups honey\n");
+    assertThat(run()).isZero();
+    byte[] second = Files.readAllBytes(out.resolve("buns-2.json"));
+    recipe("a.txt", "Buns\n1 cup honey\n");
+    assertThat(run()).isZero();
+    assertThat(written()).containsExactly("buns-2.json", "buns-3.json", "buns.json");
+    assertThat(Files.readAllBytes(out.resolve("buns-2.json"))).isEqualTo(second);
+    Files.delete(recipes.resolve("b.txt"));
+    assertThat(run()).isZero();
+    assertThat(written()).containsExactly("buns-2.json", "buns-3.json", "buns.json");
+    assertThat(Files.readAllBytes(out.resolve("buns-2.json"))).isEqualTo(second);
+  }
+
+  /** As after a kill: a line of the marks is broken off, or its file was not written any more. */
+  @ParameterizedTest
+  @ValueSource(strings = {"0123", "", "broken \n"})
+  void a_run_that_was_broken_off_is_taken_up_and_does_nothing_twice(String rest)
+      throws IOException {
+    recipe("a.txt", "Buns\n1 cup honey\n");
+    recipe("b.txt", "Buns\n2 cups honey\n");
+    assertThat(run()).isZero();
+    byte[] first = Files.readAllBytes(out.resolve("buns.json"));
+    var marks = out.resolve(".intake");
+    var half = Files.readAllLines(marks).get(0);
+    Files.writeString(marks, half + "\n" + rest);
+    Files.delete(out.resolve("buns-2.json"));
+    Files.writeString(out.resolve("buns.json.new"), "half of it");
+    recipe("a.txt", "Buns\n5 cups honey\n");
+    assertThat(run()).as(err.toString()).isZero();
+    assertThat(written()).contains("buns-2.json", "buns.json");
+    assertThat(Files.readAllBytes(out.resolve("buns.json"))).isNotEqualTo(first);
+    assertThat(formula("buns-2.json").origin()).isEqualTo("b.txt");
+  }
+
+  @Test
+  void a_file_of_lines_that_somebody_changed_is_left_too() throws IOException {
+    recipe("a.txt", "Buns\n1 cup honey\n2 eggs\n----\nRolls\n2 cups honey\n3 eggs\n");
+    assertThat(run("--form", "ndjson")).isZero();
+    assertThat(Files.readAllLines(out.resolve("formulas.ndjson"))).hasSize(2);
+    assertThat(run("--form", "ndjson")).isZero();
+    assertThat(Files.readAllLines(out.resolve("formulas.ndjson"))).hasSize(2);
+    Files.writeString(out.resolve("formulas.ndjson"), "mine");
+    assertThat(run("--form", "ndjson")).isEqualTo(1);
+    assertThat(out.resolve("formulas.ndjson")).hasContent("mine");
+    assertThat(written()).containsExactly("formulas.ndjson");
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {

@@ -2,7 +2,6 @@ package tamis.api.collection;
 
 import java.io.IOException;
 import java.nio.charset.Charset;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -11,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.LongConsumer;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tamis.api.representation.Answers;
 import tamis.api.representation.Format;
@@ -26,7 +26,7 @@ import tamis.engine.spi.Calculation;
 import tamis.engine.spi.Kitchen;
 
 /** Goes through the files of a collection and writes a formula for each recipe. */
-public final class Collection {
+public final class Collection implements AutoCloseable {
   /** The calculation that reads a recipe. */
   public static final String CALCULATION = "intake";
 
@@ -77,7 +77,8 @@ public final class Collection {
    */
   public static Collection of(Task task, Calculation<?, ?> calculation, Kitchen kitchen)
       throws IOException {
-    var out = OutFolder.at(task.out());
+    var names = task.files().stream().map(SourceFile::name).collect(Collectors.toSet());
+    var out = OutFolder.at(task.out(), origin -> names.contains(fileOf(origin)));
     return new Collection(task, calculation, kitchen, out, SideFile.at(task.side()));
   }
 
@@ -88,8 +89,19 @@ public final class Collection {
 
   /** Goes through all files; the rest is done where one cannot be read. */
   public void read(LongConsumer progress) throws IOException {
+    if (task.form() == Form.NDJSON) {
+      try (var all = out.growing("formulas.ndjson")) {
+        readAll(progress, all);
+        all.whole();
+      }
+    } else {
+      readAll(progress, null);
+    }
+    side.write();
+  }
+
+  private void readAll(LongConsumer progress, OutFolder.@Nullable Growing all) throws IOException {
     long done = 0;
-    var all = new StringBuilder();
     for (var file : task.files()) {
       try {
         read(file, all);
@@ -101,13 +113,10 @@ public final class Collection {
       done += file.bytes();
       progress.accept(done);
     }
-    if (task.form() == Form.NDJSON) {
-      out.write("formulas.ndjson", all.toString().getBytes(StandardCharsets.UTF_8));
-    }
-    side.write();
   }
 
-  private void read(SourceFile file, StringBuilder all) throws SourceFile.Unreadable, IOException {
+  private void read(SourceFile file, OutFolder.@Nullable Growing all)
+      throws SourceFile.Unreadable, IOException {
     String text = file.text(task.charset());
     int count = 1;
     for (int recipe = 1; recipe <= count; recipe++) {
@@ -125,7 +134,7 @@ public final class Collection {
       recipes++;
       lines += ((Number) value(answer.result(), "understood")).intValue();
       open(file, recipe, answer.result());
-      write(file, answer, all);
+      write(file, recipe, answer, all);
     }
   }
 
@@ -143,23 +152,32 @@ public final class Collection {
     }
   }
 
-  private void write(SourceFile file, Answer<?> answer, StringBuilder all) throws IOException {
+  private void write(SourceFile file, int recipe, Answer<?> answer, OutFolder.@Nullable Growing all)
+      throws IOException {
     @Nullable Object read = valueOrNull(answer.result(), "formula");
     if (!(read instanceof Formula formula)) {
       rejected.add(file.name() + " holds no line of ingredients that could be read");
       return;
     }
-    String id = freeId(formula, file);
-    var named = named(formula, id, file.name());
-    switch (task.form()) {
-      case JSON -> out.write(id + ".json", ResultJson.bytes(named));
-      case NDJSON -> {
-        out.reserve(id + ".json");
-        all.append(new String(ResultJson.bytes(named), StandardCharsets.UTF_8)).append('\n');
-      }
-      case JSONLD -> out.write(id + ".jsonld", rendered(calculation, answer, "ld+json"));
-      case CSV -> out.write(id + ".csv", rendered(calculation, answer, "csv"));
+    String origin = file.name().replace('\n', ' ') + "#" + recipe;
+    String ending = all == null ? "." + task.form().name().toLowerCase(Locale.ROOT) : "";
+    String id = out.take(words(formula, file), ending, origin);
+    byte[] bytes =
+        switch (task.form()) {
+          case JSON, NDJSON -> ResultJson.bytes(named(formula, id, file.name()));
+          case JSONLD -> rendered(calculation, answer, "ld+json");
+          case CSV -> rendered(calculation, answer, "csv");
+        };
+    if (all == null) {
+      out.write(id + ending, bytes, origin);
+    } else {
+      all.add(bytes);
     }
+  }
+
+  private static String fileOf(String origin) {
+    int recipe = origin.lastIndexOf('#');
+    return recipe < 0 ? origin : origin.substring(0, recipe);
   }
 
   @SuppressWarnings("unchecked") // the answer is of this calculation
@@ -170,18 +188,10 @@ public final class Collection {
     return Answers.body(calculation, (Answer<R>) answer, 0, format, lines).bytes();
   }
 
-  private String freeId(Formula formula, SourceFile file) {
+  private static String words(Formula formula, SourceFile file) {
     String slug = slug(formula.title() == null ? file.stem() : formula.title());
     String base = slug.isEmpty() ? slug(file.stem()) : slug;
-    String plain = base.isEmpty() ? "formula" : base;
-    String id = plain;
-    for (int i = 2;
-        out.isTaken(id + "." + task.form().name().toLowerCase(Locale.ROOT))
-            || out.isTaken(id + ".json");
-        i++) {
-      id = plain + "-" + i;
-    }
-    return id;
+    return base.isEmpty() ? "formula" : base;
   }
 
   private static String slug(String words) {
@@ -242,5 +252,10 @@ public final class Collection {
           "lines to look at are in " + task.side() + "; write under `instead` and run again");
     }
     return troubles;
+  }
+
+  @Override
+  public void close() throws IOException {
+    out.close();
   }
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +25,7 @@ final class SideFile {
   private final Path path;
   private final Map<String, Map<String, String>> rows = new LinkedHashMap<>();
   private final Map<String, Map<String, String>> corrections = new LinkedHashMap<>();
+  private final Map<String, List<Map<String, String>>> byRecipe = new HashMap<>();
   private int open;
 
   private SideFile(Path path) {
@@ -41,6 +43,10 @@ final class SideFile {
         if (!row.getOrDefault(INSTEAD, "").isBlank()) {
           side.corrections.put(key(row), row);
         }
+      }
+      for (var row : side.corrections.values()) {
+        var of = recipe(text(row, "file"), text(row, "recipe"));
+        side.byRecipe.computeIfAbsent(of, key -> new ArrayList<>()).add(row);
       }
     }
     return side;
@@ -63,16 +69,16 @@ final class SideFile {
         row.getOrDefault("text", ""));
   }
 
+  private static String recipe(String file, String number) {
+    return file + "\n" + number;
+  }
+
   /** What a person wrote for a recipe of a file, as the calculation takes it. */
   List<Map<String, String>> correctionsOf(String file, int recipe) {
     var found = new ArrayList<Map<String, String>>();
-    for (var row : corrections.values()) {
-      boolean ours =
-          file.equals(row.get("file")) && String.valueOf(recipe).equals(row.get("recipe"));
-      if (ours) {
-        rows.put(key(row), row);
-        found.add(Map.of("text", text(row, "text"), INSTEAD, text(row, INSTEAD)));
-      }
+    for (var row : byRecipe.getOrDefault(recipe(file, String.valueOf(recipe)), List.of())) {
+      rows.put(key(row), row);
+      found.add(Map.of("text", text(row, "text"), INSTEAD, text(row, INSTEAD)));
     }
     return found;
   }

@@ -9,17 +9,20 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A file of a collection.
  *
- * @param name as it is told and kept: relative to the folder that was named
+ * @param name as it is told and kept: relative to the folder that was named, or its path as it was
+ *     named where two files would have one name
  */
 public record SourceFile(Path path, String name) {
   private static final int MOST_BYTES = 1_000_000;
@@ -37,25 +40,42 @@ public record SourceFile(Path path, String name) {
     }
   }
 
-  /** All files that are named, and those of a known form in folders that are named, in order. */
+  /**
+   * All files that are named, and those of a known form in folders that are named, in order; each
+   * once. Files of two folders that have one name are told apart by the folder before it.
+   */
   public static List<SourceFile> of(List<Path> named) throws IOException {
-    var files = new ArrayList<SourceFile>();
+    var found = new LinkedHashMap<Path, SourceFile>();
     for (var path : named) {
-      if (!Files.isDirectory(path)) {
-        files.add(new SourceFile(path, String.valueOf(path.getFileName())));
-        continue;
-      }
-      var inside = new TreeSet<Path>();
-      try (var walk = Files.walk(path)) {
-        walk.filter(Files::isRegularFile)
-            .filter(file -> FORMS.containsKey(ending(file)))
-            .forEach(inside::add);
-      }
-      for (var file : inside) {
-        files.add(new SourceFile(file, path.relativize(file).toString().replace('\\', '/')));
+      for (var file : Files.isDirectory(path) ? inside(path) : List.of(path)) {
+        var name =
+            file.equals(path) ? String.valueOf(path.getFileName()) : plain(path.relativize(file));
+        found.putIfAbsent(file.toAbsolutePath().normalize(), new SourceFile(file, name));
       }
     }
-    return files;
+    var uses = new HashMap<String, Integer>();
+    found.values().forEach(file -> uses.merge(file.name(), 1, Integer::sum));
+    return found.values().stream()
+        .map(file -> uses.getOrDefault(file.name(), 0) > 1 ? file.byItsPath() : file)
+        .toList();
+  }
+
+  private static Set<Path> inside(Path folder) throws IOException {
+    var inside = new TreeSet<Path>();
+    try (var walk = Files.walk(folder)) {
+      walk.filter(Files::isRegularFile)
+          .filter(file -> FORMS.containsKey(ending(file)))
+          .forEach(inside::add);
+    }
+    return inside;
+  }
+
+  private SourceFile byItsPath() {
+    return new SourceFile(path, plain(path.normalize()));
+  }
+
+  private static String plain(Path path) {
+    return path.toString().replace('\\', '/');
   }
 
   /** Under which name of its input the calculation takes the file. */

@@ -1,10 +1,11 @@
 package tamis.api.command;
 
-import java.io.ByteArrayOutputStream;
+import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -31,15 +32,19 @@ final class DocumentRecords {
    */
   static void write(List<Path> documents, String with, Path records) throws IOException {
     byte[] rest = rest(with);
-    var all = new ByteArrayOutputStream();
-    for (Path document : files(documents)) {
-      all.write(BEGIN);
-      all.write(line(Files.readAllBytes(document)));
-      all.write(rest);
+    List<Path> files = files(documents);
+    var fresh = records.resolveSibling(records.getFileName() + ".new");
+    try (var out = new BufferedOutputStream(Files.newOutputStream(fresh))) {
+      for (Path document : files) {
+        out.write(BEGIN);
+        out.write(line(Files.readAllBytes(document)));
+        out.write(rest);
+      }
     }
-    byte[] told = all.toByteArray();
-    if (!Files.exists(records) || !Arrays.equals(Files.readAllBytes(records), told)) {
-      Files.write(records, told);
+    if (Files.exists(records) && Files.mismatch(records, fresh) < 0) {
+      Files.delete(fresh);
+    } else {
+      Files.move(fresh, records, StandardCopyOption.REPLACE_EXISTING);
     }
   }
 

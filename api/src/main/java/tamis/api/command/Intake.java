@@ -118,12 +118,13 @@ public final class Intake implements Callable<Integer> {
       }
       var limits = settings.server().limits();
       var kitchen = new Pantry(store.shelf(), plugins.fittings(limits));
-      var collection = Collection.of(task(), calculation, kitchen);
-      try (var progress = Bar.of("intake")) {
-        progress.begin(collection.bytes());
-        collection.read(progress);
+      try (var collection = Collection.of(task(), calculation, kitchen)) {
+        try (var progress = Bar.of("intake")) {
+          progress.begin(collection.bytes());
+          collection.read(progress);
+        }
+        return told(collection);
       }
-      return told(collection);
     } catch (Refusal refusal) {
       throw new WrongUse(
           (unresolved == null ? side() : unresolved) + ": " + refusal.faults().get(0).message());

@@ -42,7 +42,7 @@ record Drafted(
   private static final double TOLERANCE = 0.15;
 
   /** How many times one may be of the other before neither is believed. */
-  private static final double FAR = 2;
+  private static final double FAR = 1.5;
 
   /** How warm a food is changes its weight by less than the spread of its density. */
   private static final Set<String> TEMPERS = Set.of("cold", "warm", "hot", "lukewarm", "boiling");
@@ -150,23 +150,32 @@ record Drafted(
           return state.known();
         }
       }
-      return null;
+      return read.measuredAs() != null && known.contains(read.measuredAs())
+          ? read.measuredAs()
+          : null;
     }
 
     /** Whether the source says a state that the mass is not known for. */
     private boolean hasStates() {
       for (ReadLine.State state : read.states()) {
         if (!state.temper() && !TEMPERS.contains(state.known())) {
-          told.add(
-              "the mass of `"
-                  + ingredient.id()
-                  + "` is not known as "
-                  + state.written()
-                  + "; it is weighed as usual");
+          weighedAsUsual(state.written());
           return true;
         }
       }
-      return false;
+      if (read.measuredAs() != null) {
+        weighedAsUsual(read.measuredAs());
+      }
+      return read.measuredAs() != null;
+    }
+
+    private void weighedAsUsual(String state) {
+      told.add(
+          "the mass of `"
+              + ingredient.id()
+              + "` is not known as "
+              + state
+              + "; it is weighed as usual");
     }
 
     private @Nullable String quantity() {

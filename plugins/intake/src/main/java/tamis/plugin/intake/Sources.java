@@ -3,6 +3,8 @@ package tamis.plugin.intake;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.fault.Fault;
 import tamis.engine.fault.FaultCode;
@@ -10,6 +12,7 @@ import tamis.engine.fault.Refusal;
 import tamis.engine.note.Notes;
 import tamis.plugin.intake.source.Divided;
 import tamis.plugin.intake.source.JsonText;
+import tamis.plugin.intake.source.Opened;
 import tamis.plugin.intake.source.RecipeNodes;
 import tamis.plugin.intake.source.Sheet;
 import tamis.plugin.intake.source.Source;
@@ -17,30 +20,59 @@ import tamis.plugin.intake.source.WebPage;
 
 /** Opens the source that an input brings. */
 final class Sources {
+  /**
+   * The last source of several recipes: who reads one after the other finds it open. What it gives
+   * depends on the source alone.
+   */
+  private static final AtomicReference<@Nullable Last> LAST = new AtomicReference<>();
+
+  private record Last(int form, Object given, Opened opened) {}
+
   private Sources() {}
 
   static Source of(Intake.Input input, Notes notes) {
-    int which = input.recipe() == null ? 1 : input.recipe();
+    Object given =
+        Stream.of(input.text(), input.csv(), input.html(), input.jsonld())
+            .filter(Objects::nonNull)
+            .findFirst()
+            .orElseThrow();
+    @Nullable Last last = LAST.get();
+    Opened opened =
+        last != null && last.form() == form(input) && last.given().equals(given)
+            ? last.opened()
+            : opened(input, given);
+    if (opened.count() > 1) {
+      LAST.set(new Last(form(input), given, opened));
+    }
+    opened.broken().forEach(why -> notes.remark("json-ld-broken", "/html", why));
+    return opened.recipe(input.recipe() == null ? 1 : input.recipe());
+  }
+
+  private static int form(Intake.Input input) {
+    return input.text() != null ? 1 : input.csv() != null ? 2 : input.html() != null ? 3 : 4;
+  }
+
+  private static Opened opened(Intake.Input input, Object given) {
     if (input.text() != null) {
-      Divided divided = Divided.of(input.text());
-      Source.checked(which, divided.count());
-      return Source.text(divided.part(which)).of(divided.count());
+      return Divided.opened(input.text());
     }
     if (input.csv() != null) {
-      return Sheet.read(input.csv(), which);
+      return Sheet.opened(input.csv());
     }
     if (input.html() != null) {
-      return WebPage.read(input.html(), which, notes);
+      return WebPage.opened(input.html());
     }
-    Object tree = Objects.requireNonNull(input.jsonld());
-    List<Map<?, ?>> recipes = RecipeNodes.in(tree instanceof String text ? parsed(text) : tree);
+    List<Map<?, ?>> recipes = RecipeNodes.in(given instanceof String text ? parsed(text) : given);
     if (recipes.isEmpty()) {
       throw Refusal.of(
           FaultCode.NO_SUCH_VALUE,
           "/jsonld",
           "there is no object of the type Recipe in it; send the page as text or html instead");
     }
-    return RecipeNodes.source(Source.chosen(recipes, which), recipes.size());
+    return new Opened(
+        recipes.size(),
+        number -> RecipeNodes.source(recipes.get(number - 1), recipes.size()),
+        List.of());
   }
 
   private static @Nullable Object parsed(String text) {

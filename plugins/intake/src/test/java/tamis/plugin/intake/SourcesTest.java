@@ -244,6 +244,97 @@ class SourcesTest {
     assertThat(told).isEqualTo(SourceLine.of(soup).size());
   }
 
+  /** All of one recipe: two lines, however they are listed. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "\"recipeIngredient\":[[\"2 cups honey\"],[[\"1 cup milk\"]]]",
+        "\"recipeIngredient\":[{\"@value\":\"2 cups honey\"},{\"text\":\"1 cup milk\"}]",
+        "\"recipeIngredient\":{\"@list\":[\"2 cups honey\",\"1 cup milk\"]}",
+        "\"recipeIngredient\":[{\"name\":\"honey\",\"amount\":\"2 cups\"},{\"name\":\"milk\",\"quantity\":1,\"unit\":\"cup\"}]",
+        "\"recipeIngredient\":[{\"@type\":\"HowToSupply\",\"name\":\"honey\",\"requiredQuantity\":{\"value\":2,\"unitText\":\"cups\"}},\"1 cup milk\"]",
+        "\"recipeIngredient\":{\"@type\":\"ItemList\",\"itemListElement\":[{\"@type\":\"ListItem\",\"item\":{\"name\":\"2 cups honey\"}},{\"name\":\"1 cup milk\"}]}",
+        "\"recipeIngredient\":[],\"ingredients\":[\"2 cups honey\",\"1 cup milk\"]",
+        "\"recipeIngredient\":null,\"supply\":[\"2 cups honey\",\"1 cup milk\"]",
+        "\"schema:recipeIngredient\":[\"2 cups honey\",\"1 cup milk\"]",
+        "\"https://schema.org/recipeIngredient\":\"2 cups honey\\n1 cup milk\""
+      })
+  void ingredients_are_found_however_they_are_listed(String listed) {
+    Intake.Result result =
+        read("jsonld", "{\"@type\":\"Recipe\"," + listed + "}", "language", "en");
+    assertThat(result.lines())
+        .extracting(IntakeLine::ingredient)
+        .containsExactly("honey", "milk-whole");
+    assertThat(result.lines()).extracting(IntakeLine::quantity).containsExactly(2.0, 1.0);
+  }
+
+  @Test
+  void what_has_no_form_that_is_known_is_told_and_a_second_list_is_kept() {
+    Intake.Result result =
+        read(
+            "jsonld",
+            "{\"@type\":\"Recipe\",\"recipeIngredient\":[\"1 cup milk\",{\"spoons\":2}],"
+                + "\"ingredients\":[\"1 cup milk\",\"2 eggs\"]}");
+    assertThat(result.unresolved())
+        .extracting(Unresolved::text)
+        .containsExactly("{ \"spoons\": 2 }");
+    assertThat(result.passages()).extracting(Passage::text).containsExactly("2 eggs");
+    assertThat(result.lines()).hasSize(2);
+  }
+
+  @Test
+  void a_named_list_of_ingredients_is_a_part() {
+    Intake.Result result =
+        read(
+            "jsonld",
+            "{\"@type\":\"Recipe\",\"recipeIngredient\":[{\"name\":\"Glaze\",\"itemListElement\":[\"1 cup honey\"]},\"2 eggs\"]}");
+    assertThat(result.lines()).extracting(IntakeLine::part).containsExactly("Glaze", null);
+  }
+
+  @Test
+  void steps_are_read_at_any_depth_with_what_stands_beside_their_lists() {
+    String steps = "[".repeat(30) + "\"Mix.\"" + "]".repeat(30);
+    Intake.Result deep =
+        read("jsonld", "{\"@type\":\"Recipe\",\"recipeInstructions\":" + steps + "}");
+    assertThat(deep.passages()).extracting(Passage::text).containsExactly("Mix.");
+    Intake.Result beside =
+        read(
+            "jsonld",
+            "{\"@type\":\"Recipe\",\"recipeInstructions\":[{\"name\":\"Dough\",\"text\":\"Rest it.\",\"itemListElement\":[{\"item\":{\"text\":\"Knead.\"}}]},{\"odd\":true}]}");
+    assertThat(beside.passages())
+        .extracting(Passage::text)
+        .containsExactly("Dough", "Rest it.", "Knead.", "{ \"odd\": true }");
+  }
+
+  @Test
+  void a_row_without_an_ingredient_is_a_note() {
+    Intake.Result result =
+        read("csv", "ingredient,quantity,note,oven\nhoney,1 cup,,\n,,keep warm,180 C\n");
+    assertThat(result.lines()).hasSize(1);
+    assertThat(result.passages()).extracting(Passage::text).contains("keep warm", "180 C");
+  }
+
+  @Test
+  void recipes_of_one_source_are_the_same_in_any_order() {
+    StringBuilder page = new StringBuilder();
+    for (int i = 1; i <= 300; i++) {
+      page.append("Buns ")
+          .append(i)
+          .append("\r\n")
+          .append(i)
+          .append(" g honey\r\n2 eggs\r\n----\r\n");
+    }
+    String text = page.toString();
+    for (int which : List.of(300, 1, 17, 300)) {
+      Intake.Result result = read("text", text, "recipe", which);
+      IntakeLine honey = result.lines().get(0);
+      assertThat(result.recipes()).isEqualTo(300);
+      assertThat(honey.quantity()).isEqualTo((double) which);
+      assertThat(text.substring(honey.start(), honey.end())).isEqualTo(honey.text());
+      assertThat(text.lines().skip(honey.line() - 1).findFirst()).hasValue(honey.text());
+    }
+  }
+
   @Test
   void deep_nesting_is_refused_or_read_but_never_breaks() {
     String deep = "[".repeat(100_000) + "]".repeat(100_000);

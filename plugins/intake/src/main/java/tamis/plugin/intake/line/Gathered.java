@@ -16,6 +16,7 @@ final class Gathered {
   private @Nullable Measure measure;
   private @Nullable Found found;
   private @Nullable String size;
+  private @Nullable String measuredAs;
   private String asWritten = "";
   private boolean asNeeded;
   private boolean summed;
@@ -40,7 +41,9 @@ final class Gathered {
   }
 
   private static String because(String doubt) {
-    return doubt.startsWith("whether") ? doubt : "what is meant: " + doubt;
+    return doubt.startsWith("whether") || doubt.startsWith("how many")
+        ? doubt
+        : "what is meant: " + doubt;
   }
 
   @Nullable Measure measure() {
@@ -85,6 +88,11 @@ final class Gathered {
 
   void size(String of) {
     size = of;
+  }
+
+  /** "Flour, spooned and levelled": how it was measured, said behind the name. */
+  void measuredAs(String state) {
+    measuredAs = state;
   }
 
   void preparation(String words) {
@@ -165,6 +173,7 @@ final class Gathered {
         found,
         states,
         size,
+        measuredAs,
         preparation,
         doubts,
         besides,

@@ -1,6 +1,7 @@
 package tamis.plugin.intake.line;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -16,6 +17,8 @@ record Leftover(Tongue tongue, NameFinder finder, Measures measures, String text
   private static final Set<String> WITH = Set.of("with", "mit", "avec", "con", "which");
   private static final Set<String> HALF = Set.of("half", "halb", "moitié", "metà", "mitad");
   private static final Set<String> INTO = Set.of("in", "into", "en", "a", "cut", "other", "and");
+  private static final Set<String> CAKES = Set.of("cake", "cube", "block");
+  private static final Set<String> LEAVES = Set.of("leaf", "sheet");
   private static final Set<String> SPOONS = Set.of("tsp", "tbsp", "dsp");
   private static final Set<String> SHORT = Set.of("lemon", "lime", "orange", "almond", "almonds");
   private static final Set<String> EGG_SIZES = Set.of("small", "medium", "large", "jumbo");
@@ -28,10 +31,13 @@ record Leftover(Tongue tongue, NameFinder finder, Measures measures, String text
 
   void check(Gathered gathered) {
     eggSize(gathered);
+    byUnit(gathered);
     if (!gathered.isKnown()) {
       return;
     }
     shortName(gathered);
+    new Kept(tongue).check(gathered);
+    gathered.preparations().forEach(said -> measuredAs(said, gathered));
     if (THEIR_WEIGHT.matcher(text).find()) {
       gathered.doubt("`" + text + "` tells a weight by that of another food; write it out");
     }
@@ -39,6 +45,40 @@ record Leftover(Tongue tongue, NameFinder finder, Measures measures, String text
       for (String said : List.copyOf(gathered.preparations())) {
         check(said, gathered);
       }
+    }
+  }
+
+  private void measuredAs(String said, Gathered gathered) {
+    Phrase phrase = Phrase.of(said, tongue);
+    Tongue.@Nullable Match whole = tongue.match("measured", phrase, 0);
+    int adverbs = tongue.behind("adverb", phrase, 0);
+    Tongue.@Nullable Match how = whole == null ? tongue.match("measured", phrase, adverbs) : whole;
+    if (how != null) {
+      gathered.measuredAs(how.value());
+    }
+  }
+
+  /** A cake of yeast is of fresh yeast; leaves of gelatine are no powder, and spoons are of it. */
+  private void byUnit(Gathered gathered) {
+    @Nullable Found found = gathered.found();
+    @Nullable Measure measure = gathered.measure();
+    if (found == null || found.isKnown() || measure == null || measure.unit() == null) {
+      return;
+    }
+    List<String> ids = found.candidates();
+    String unit = measure.unit();
+    if (ids.contains("yeast-fresh") && ids.contains("yeast-instant") && CAKES.contains(unit)) {
+      gathered.name(
+          gathered.asWritten(),
+          finder.byId("yeast-fresh", "fresh yeast assumed, as it comes in cakes"));
+    } else if (ids.contains("gelatine-leaf") && LEAVES.contains(unit)) {
+      gathered.name(gathered.asWritten(), finder.byId("gelatine-leaf", null));
+    } else if (ids.contains("gelatine-powder")
+        && ids.contains("gelatine-leaf")
+        && SPOONS.contains(unit)) {
+      gathered.name(
+          gathered.asWritten(),
+          finder.byId("gelatine-powder", "powder assumed, as it is measured by the spoon"));
     }
   }
 
@@ -53,10 +93,20 @@ record Leftover(Tongue tongue, NameFinder finder, Measures measures, String text
     for (String said : gathered.preparations()) {
       of = of.isEmpty() ? eggSize(said) : of;
     }
-    @Nullable Found sized = of.isEmpty() ? null : finder.find(of + " eggs");
+    @Nullable Found sized = of.isEmpty() ? null : sizedEgg(of);
     if (sized != null && sized.isKnown()) {
       gathered.name(gathered.asWritten(), sized);
     }
+  }
+
+  /** Elsewhere than in America sizes are those of the EU. */
+  private @Nullable Found sizedEgg(String size) {
+    if (tongue.language().code().equals("en") || size.equals("jumbo")) {
+      return finder.find(size + " eggs");
+    }
+    String letter = size.substring(0, 1);
+    return finder.byId(
+        "egg-eu-" + letter, "size " + letter.toUpperCase(Locale.ROOT) + " of the EU assumed");
   }
 
   private static String eggSize(String words) {
@@ -94,6 +144,11 @@ record Leftover(Tongue tongue, NameFinder finder, Measures measures, String text
 
   private void check(String said, Gathered gathered) {
     Phrase phrase = Phrase.of(said, tongue);
+    MeasureReader reader = new MeasureReader(tongue, phrase, measures);
+    if (phrase.isNumber(0)
+        && new Equivalents(tongue, phrase, reader).isOnlyMeasures(0, phrase.size(), gathered)) {
+      return; // "1 cup butter, 2 sticks": whether it is the same is compared by weight
+    }
     boolean plus = isPlus(phrase, 0);
     boolean or = false;
     boolean with = false;

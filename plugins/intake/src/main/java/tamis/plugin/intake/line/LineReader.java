@@ -16,6 +16,8 @@ public final class LineReader {
       Set.of(
           "-", "–", "—", "•", "*", "·", "▢", "□", "☐", "☑", "◦", "‣", "●", "○", "+", "~", "✓", "▪");
 
+  private static final int MOST_OF_A_PURPOSE = 5;
+
   private final Tongue tongue;
   private final NameFinder finder;
   private final Larder larder;
@@ -57,12 +59,19 @@ public final class LineReader {
       return;
     }
     @Nullable Measure measure = measures(phrase).at(from);
+    int needed = tongue.behind("needed", phrase, from);
+    if (measure == null && needed > from && phrase.isWord(needed)) { // "q.b. zucchero"
+      gathered.asNeeded();
+      named(phrase, behindOf(phrase, needed), gathered);
+      return;
+    }
     Tongue.@Nullable Match vague = tongue.match("vague", phrase, from);
     if (vague != null && (measure == null || vague.next() > measure.next())) {
       vaguely(phrase, from, vague, gathered);
     } else if (measure != null) {
       measured(phrase, measure, gathered);
-    } else if (!nameFirst(phrase, from, gathered)) {
+    } else if (!new Inverted(tongue, finder, phrase, measures(phrase)).read(from, gathered)
+        && !purposeFirst(phrase, from, gathered)) {
       unmeasured(phrase, from, gathered);
     }
   }
@@ -191,45 +200,23 @@ public final class LineReader {
     }
   }
 
-  /** "Sugar, 1 cup", "Butter: 125 g", "Mehl 500 g". */
-  private boolean nameFirst(Phrase phrase, int from, Gathered gathered) {
-    for (int i = from + 1; i < phrase.size(); i++) {
-      boolean apart = phrase.is(i - 1, ",") || phrase.is(i - 1, ":") || phrase.isDash(i - 1);
-      boolean open = phrase.is(i - 1, "(");
-      if ((!apart && !phrase.isNumber(i)) || open) {
-        continue;
-      }
-      @Nullable Measure measure = measures(phrase).at(i);
-      if (measure == null || (measure.unit() == null && !apart)) {
-        continue;
-      }
-      int at = new Equivalents(tongue, phrase, measures(phrase)).read(measure.next(), gathered);
-      boolean ends =
-          !phrase.has(at) || phrase.is(at, ",") || phrase.is(at, "(") || isLastPoint(phrase, at);
-      int nameEnd = i;
-      while (nameEnd > from && !phrase.isWord(nameEnd - 1) && !phrase.is(nameEnd - 1, ")")) {
-        nameEnd--;
-      }
-      int name = Math.min(nameEnd, new Tail(tongue, phrase).nameEnd(from));
-      if (!ends || name <= from || !isWork(phrase, name, nameEnd)) {
-        return false;
-      }
-      gathered.measure(measure);
-      int behind = new NameReader(tongue, finder, phrase).read(from, name, gathered);
-      gathered.preparation(phrase.text(behind, nameEnd));
-      new Tail(tongue, phrase).read(at, gathered, measures(phrase), finder);
-      return true;
+  /** "Egg wash: 1 egg", "For the top: a little sugar": what it is for stands before it. */
+  private boolean purposeFirst(Phrase phrase, int from, Gathered gathered) {
+    int colon = from;
+    while (phrase.has(colon) && !phrase.is(colon, ":") && colon - from <= MOST_OF_A_PURPOSE) {
+      colon++;
     }
-    return false;
-  }
-
-  /** Whether nothing but states stands between name and amount: "butter, softened, 1 cup". */
-  private boolean isWork(Phrase phrase, int from, int to) {
-    return from == to || new NameReader(tongue, finder, phrase).areStates(from + 1, to);
-  }
-
-  private static boolean isLastPoint(Phrase phrase, int at) {
-    return phrase.is(at, ".") && at == phrase.size() - 1;
+    boolean said = phrase.is(colon, ":") && colon > from && phrase.has(colon + 1);
+    if (!said || finder.find(phrase.text(from, colon)) != null) {
+      return false;
+    }
+    @Nullable Measure measure = measures(phrase).at(colon + 1);
+    if (measure == null) {
+      return false;
+    }
+    gathered.preparation(phrase.text(from, colon));
+    measured(phrase, measure, gathered);
+    return true;
   }
 
   private void unmeasured(Phrase phrase, int from, Gathered gathered) {

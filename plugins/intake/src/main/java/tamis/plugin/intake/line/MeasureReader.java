@@ -31,12 +31,35 @@ public record MeasureReader(Tongue tongue, Phrase phrase, Measures measures) {
   private @Nullable Measure unitAlone(int from) {
     Tongue.@Nullable Match unit = tongue.unit(phrase, from);
     @Nullable Unit known = unit == null ? null : unit(unit.value());
-    if (unit == null || known == null || !known.imprecise() || unit.next() - from > 2) {
+    if (unit == null || known == null || unit.next() - from > 2) {
+      return null;
+    }
+    boolean of = tongue.match("of", phrase, unit.next()) != null;
+    if (!known.imprecise() && of && isWeight(unit.value())) { // "pound of butter"
+      String doubt = "how many, no number stands before `" + phrase.text(from, unit.next()) + "`";
+      Amount one = Amount.exactly(1, from, true, doubt);
+      return new Measure(one, unit.value(), false, null, List.of(), unit.next());
+    }
+    if (!known.imprecise()) {
       return null;
     }
     boolean name = phrase.has(unit.next()) && !phrase.is(unit.next(), ",");
     Amount one = Amount.exactly(1, from, true, null);
     return name ? new Measure(one, unit.value(), false, null, List.of(), unit.next()) : null;
+  }
+
+  /** "Grammi 150", "kg. 2", "N. 3": the unit, or a word that says a count, stands first. */
+  @Nullable Measure unitFirst(int from) {
+    Tongue.@Nullable Match unit = tongue.unit(phrase, from);
+    Tongue.@Nullable Match count = tongue.match("count", phrase, from);
+    int at = unit != null ? unit.next() : count != null ? count.next() : from;
+    at = phrase.is(at, ".") ? at + 1 : at;
+    @Nullable Amount amount = at == from ? null : new AmountReader(tongue, phrase).at(at);
+    if (amount == null || !phrase.isNumber(at)) {
+      return null;
+    }
+    @Nullable String of = unit == null ? null : unit.value();
+    return new Measure(amount, of, false, null, List.of(), amount.next());
   }
 
   /** A measure, or a number of packages of a size. */

@@ -48,7 +48,7 @@ final class NameReader {
       stripped = stripped == null ? front(from, stop) : stripped;
     }
     if (stripped == null) {
-      return unknown(from, end, gathered);
+      return turned(from, end, gathered) ? end : unknown(from, end, gathered);
     }
     gathered.name(phrase.text(stripped.from(), stripped.to()), stripped.found());
     stripped.states().forEach(gathered::state);
@@ -59,16 +59,35 @@ final class NameReader {
     return behindStates(stripped.to(), end, gathered);
   }
 
+  /** "Butter unsalted", "butter 82 %": the last words belong before the name. */
+  private boolean turned(int from, int end, Gathered gathered) {
+    int last = phrase.is(end - 1, "%") ? end - 2 : end - 1;
+    boolean kind = last > from && !isState(last) && tongue.match("temper", phrase, last) == null;
+    String first = kind ? phrase.text(last, end).replace(" %", "%") : "";
+    @Nullable Found found = kind ? finder.find(first + " " + phrase.text(from, last)) : null;
+    if (found == null || !found.isKnown()) {
+      return false;
+    }
+    gathered.name(phrase.text(from, end), found);
+    gathered.loosen(0.1);
+    return true;
+  }
+
   /** Where adjectives follow the noun, a state right behind it was there when it was measured. */
   private int behindStates(int from, int end, Gathered gathered) {
     int at = from;
     while (tongue.decimalComma() && !tongue.language().code().equals("de") && at < end) {
       Tongue.@Nullable Match state = tongue.match("state", phrase, at);
-      if (state == null) {
+      Tongue.@Nullable Match size = tongue.match("size", phrase, at);
+      if (size != null) {
+        gathered.size(size.value());
+        at = size.next();
+      } else if (state != null) {
+        gathered.state(new ReadLine.State(phrase.text(at, state.next()), state.value(), false));
+        at = state.next();
+      } else {
         return at;
       }
-      gathered.state(new ReadLine.State(phrase.text(at, state.next()), state.value(), false));
-      at = state.next();
     }
     return at;
   }
@@ -116,6 +135,7 @@ final class NameReader {
         || tongue.knows("adverb", word)
         || tongue.knows("temper", word)
         || tongue.knows("fill", word)
+        || (tongue.decimalComma() && tongue.knows("size", word)) // "uova medie"
         || tongue.knows("quality", word);
   }
 
@@ -151,7 +171,7 @@ final class NameReader {
         at = taken.next();
       } else if (big != null) {
         size = big.value();
-        at = big.next();
+        at = phrase.is(big.next(), ".") ? big.next() + 1 : big.next();
       } else if (adverb != null) {
         adverbs = adverbs < 0 ? at : adverbs;
         at = adverb.next();

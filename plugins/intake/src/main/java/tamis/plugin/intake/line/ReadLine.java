@@ -15,6 +15,8 @@ import tamis.plugin.intake.name.Found;
  * @param found what the ingredient is; null if nothing goes by the name
  * @param states in which it is measured: words before the ingredient
  * @param size large, small, or null
+ * @param measuredAs a state that is said behind the name and was there when it was measured, or
+ *     null
  * @param preparation what is done with it afterwards, and remarks of the source
  * @param doubts why it cannot be told for certain what is meant
  * @param besides what stands in the line too and is not in its quantity: a second ingredient
@@ -29,6 +31,7 @@ public record ReadLine(
     @Nullable Found found,
     List<State> states,
     @Nullable String size,
+    @Nullable String measuredAs,
     List<String> preparation,
     List<String> doubts,
     List<String> besides,
@@ -63,6 +66,7 @@ public record ReadLine(
         found,
         states,
         size,
+        measuredAs,
         preparation,
         more,
         besides,

@@ -1,5 +1,6 @@
 package tamis.plugin.intake.line;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tamis.plugin.intake.name.Found;
 import tamis.plugin.intake.name.NameFinder;
@@ -8,6 +9,7 @@ import tamis.plugin.intake.word.Tongue;
 
 /** What stands behind the name of an ingredient: notes in brackets, and behind a comma. */
 record Tail(Tongue tongue, Phrase phrase) {
+  private static final int MOST_OF_A_KIND = 4;
 
   /** Where the name ends that begins at a token: at a comma, a bracket, a dash or the end. */
   int nameEnd(int from) {
@@ -95,7 +97,6 @@ record Tail(Tongue tongue, Phrase phrase) {
 
   /** Gathers all that is left: equivalents in brackets, notes, work to be done. */
   void read(int from, Gathered gathered, MeasureReader measures, NameFinder finder) {
-    Equivalents equivalents = new Equivalents(tongue, phrase, measures);
     int at = from;
     int start = from;
     while (at < phrase.size()) {
@@ -106,9 +107,7 @@ record Tail(Tongue tongue, Phrase phrase) {
         continue;
       }
       gathered.preparation(phrase.text(start, at));
-      if (!equivalents.isOnlyMeasures(at + 1, behind - 1, gathered)) {
-        bracketed(at, behind, gathered, finder);
-      }
+      bracket(at, behind, gathered, measures, finder);
       at = behind;
       start = behind;
     }
@@ -157,18 +156,45 @@ record Tail(Tongue tongue, Phrase phrase) {
             || (to > from + 1 && finder.find(phrase.text(from + 1, to)) != null));
   }
 
-  private void bracketed(int open, int behind, Gathered gathered, NameFinder finder) {
-    @Nullable Found found = gathered.found();
-    if (phrase.is(behind - 2, "%") && found != null) { // "dark chocolate (70 %)"
-      String share = phrase.text(open + 1, behind - 1);
-      @Nullable Found closer = finder.find(share + " " + gathered.asWritten());
-      gathered.name(gathered.asWritten(), closer == null ? found : closer);
-      gathered.loosen(closer == null ? 0.2 : 0);
+  /** The same quantity once more, a closer name, or a note. */
+  void bracket(int open, int behind, Gathered gathered, MeasureReader measures, NameFinder finder) {
+    Equivalents equivalents = new Equivalents(tongue, phrase, measures);
+    if (equivalents.isOnlyMeasures(open + 1, behind - 1, gathered)) {
+      return;
+    }
+    @Nullable Found closer = closer(open + 1, behind - 1, gathered, finder);
+    if (closer != null) {
+      gathered.name(gathered.asWritten(), closer);
+    } else if (phrase.is(behind - 2, "%")) {
+      gathered.loosen(0.2);
     }
     gathered.preparation(phrase.text(open + 1, behind - 1));
     if (tongue.match("or", phrase, open + 1) != null) {
       gathered.loosen(0.1);
     }
+  }
+
+  /** "Dark chocolate (70 %)", "flour (T55)", "eggs (size M)": a name that the bracket completes. */
+  private @Nullable Found closer(int from, int to, Gathered gathered, NameFinder finder) {
+    boolean work =
+        tongue.match("state", phrase, from) != null
+            || tongue.match("temper", phrase, from) != null
+            || tongue.match("adverb", phrase, from) != null;
+    if (gathered.found() == null || work || to - from > MOST_OF_A_KIND) {
+      return null;
+    }
+    int kind = tongue.behind("kindmark", phrase, from);
+    kind = kind > from && phrase.is(kind, ".") ? kind + 1 : kind;
+    String inside = phrase.text(kind, to);
+    String name = gathered.asWritten();
+    for (String words :
+        List.of(name + " (" + inside + ")", name + " " + inside, inside + " " + name)) {
+      @Nullable Found found = finder.find(words.replace(" %", "%"));
+      if (found != null && found.isKnown()) {
+        return found;
+      }
+    }
+    return null;
   }
 
   /** "+ 1 tbsp for the tin": more of it is wanted elsewhere, and is told as a note. */

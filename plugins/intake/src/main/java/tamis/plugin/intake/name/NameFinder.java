@@ -13,6 +13,7 @@ import tamis.engine.ingredient.ReferenceIngredients;
 import tamis.engine.table.Row;
 import tamis.plugin.intake.word.Language;
 import tamis.plugin.intake.word.Phrase;
+import tamis.plugin.intake.word.Tongue;
 
 /**
  * Finds the ingredient that a name stands for: the shop's own first, then what the page's language
@@ -26,12 +27,14 @@ public final class NameFinder {
 
   private final Larder larder;
   private final Language language;
+  private final Tongue tongue;
   private final NamesByLanguage names = NamesByLanguage.standard();
   private final Map<String, @Nullable Found> known = new HashMap<>();
 
   public NameFinder(Larder larder, Language language) {
     this.larder = larder;
     this.language = language;
+    this.tongue = Tongue.of(language);
   }
 
   /** What a name stands for, in the plural too; null if nothing goes by it. */
@@ -46,6 +49,13 @@ public final class NameFinder {
     return known.get(name);
   }
 
+  /**
+   * @param assumed what is taken for granted, or null
+   */
+  public Found byId(String id, @Nullable String assumed) {
+    return Found.of(larder.byId(id), assumed, false);
+  }
+
   private @Nullable Found inAnyForm(String name) {
     Set<String> forms = new LinkedHashSet<>(List.of(name));
     int of = name.indexOf(" of ");
@@ -54,8 +64,11 @@ public final class NameFinder {
     }
     forms.add(name.replace('-', ' '));
     forms.add(name.replace("-", ""));
+    String spelled = spelled(name);
+    forms.add(spelled);
     if (language.code().equals("en")) {
       forms.addAll(Singular.of(name));
+      forms.addAll(Singular.of(spelled));
     }
     for (String form : forms) {
       @Nullable Found found = builtIn(form);
@@ -66,6 +79,17 @@ public final class NameFinder {
     }
     @Nullable Found own = own(name);
     return own == null ? foreign(name) : own;
+  }
+
+  /** Old spellings and abbreviations written out, word by word. */
+  private String spelled(String name) {
+    StringBuilder spelled = new StringBuilder(name.length());
+    for (String word : name.split(" ", -1)) {
+      String bare = word.endsWith(".") ? word.substring(0, word.length() - 1) : word;
+      @Nullable String usual = tongue.value("spelling", bare);
+      spelled.append(spelled.isEmpty() ? "" : " ").append(usual == null ? word : usual);
+    }
+    return spelled.toString();
   }
 
   private @Nullable Found builtIn(String name) {

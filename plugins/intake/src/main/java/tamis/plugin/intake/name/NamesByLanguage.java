@@ -61,7 +61,14 @@ public final class NamesByLanguage {
   /** The row that says what a folded name stands for where it is written, or null. */
   public @Nullable Row rule(Language language, String name) {
     @Nullable Row there = rules.get(language + ":" + name);
-    return there == null ? rules.get(language.code() + ":" + name) : there;
+    boolean placed = there != null || !of(placeOf(language), name).isEmpty();
+    return placed ? there : rules.get(language.code() + ":" + name);
+  }
+
+  /** The language with its place; empty for a language of no place. */
+  private static String placeOf(Language language) {
+    String tag = language.toString();
+    return tag.equals(language.code()) ? "" : tag;
   }
 
   /** Ids that go by a folded name where it is written; empty if there are none. */

@@ -2,7 +2,6 @@ package tamis.plugin.intake.page;
 
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import tamis.plugin.intake.line.ReadLine;
 import tamis.plugin.intake.word.Phrase;
 import tamis.plugin.intake.word.Tongue;
 
@@ -33,9 +32,9 @@ record Headings(Tongue tongue) {
   record Part(@Nullable String name, boolean plain) {}
 
   /** "For the filling", "Topping:", "CRUST"; null if it is none. */
-  @Nullable Part part(PageLine line, ReadLine read) {
+  @Nullable Part part(PageLine line) {
     String text = line.text();
-    if (text.length() > LONGEST || read.isMeasured()) {
+    if (text.length() > LONGEST || line.read().isMeasured()) {
       return null;
     }
     Tongue.@Nullable Match partFor = tongue.match("partfor", line.phrase(), 0);

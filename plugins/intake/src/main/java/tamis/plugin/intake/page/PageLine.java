@@ -33,6 +33,7 @@ final class PageLine {
   private final Tongue tongue;
   private final Phrase phrase;
   private final int words;
+  private @Nullable ReadLine read;
 
   PageLine(SourceLine source, LineReader lines) {
     this.source = source;
@@ -69,8 +70,11 @@ final class PageLine {
     return words;
   }
 
+  /** What it says as a line of ingredients. */
   ReadLine read() {
-    return lines.read(text());
+    ReadLine known = read == null ? lines.read(text()) : read;
+    read = known;
+    return known;
   }
 
   /** Whether words of the kind begin it. */
@@ -108,11 +112,15 @@ final class PageLine {
     return bracketed || (note != null && phrase.is(note.next(), ":"));
   }
 
-  /** It begins with a word of work: "Butter the pan", but not "butter, 100 g". */
+  /** It begins with a word of work: "Butter the pan", but not "butter, 100 g" or "Butter 2 oz". */
   boolean isDirection() {
     boolean listed =
         phrase.is(1, ",") || phrase.is(1, "(") || phrase.is(1, ":") || phrase.size() == 1;
-    return phrase.isWord(0) && !listed && begins("verb");
+    return phrase.isWord(0) && !listed && begins("verb") && !isWeighedFood();
+  }
+
+  private boolean isWeighedFood() {
+    return read().hasUnit() && read().isIngredientKnown();
   }
 
   /** "1. Mix." */
@@ -121,7 +129,8 @@ final class PageLine {
   }
 
   /** Whether it is one of ingredients: it begins with an amount, or says that none is meant. */
-  boolean isPlain(ReadLine read) {
+  boolean isPlain() {
+    ReadLine read = read();
     if (read.isMeasured()) {
       return read.isIngredientNamed()
           || (!isDirection() && (read.hasUnit() || words <= WORDS_OF_A_BARE_LINE));
@@ -157,7 +166,8 @@ final class PageLine {
    *
    * @param goesOn whether it only ends the sentence of the line before
    */
-  boolean hasFormOfIngredient(ReadLine read, boolean goesOn) {
+  boolean hasFormOfIngredient(boolean goesOn) {
+    ReadLine read = read();
     if (isDirection() || isNumbered() || words > WORDS_OF_A_LINE) {
       return false;
     }
@@ -172,7 +182,7 @@ final class PageLine {
       return false;
     }
     boolean named = read.isIngredientNamed() && words <= WORDS_OF_A_BARE_LINE;
-    return named || isVague() || holdsMeasure();
+    return named || isVague() || measures() > 0;
   }
 
   /** "20 minutes at 180 °C": a time, a warmth or a length. */
@@ -183,13 +193,18 @@ final class PageLine {
         || (phrase.has(unit) && Innocent.isMeasureOfNoFood(Phrase.folded(phrase.get(unit).text())));
   }
 
-  private boolean holdsMeasure() {
+  /** "2 cups of flour, sifted twice. Have it warm." */
+  boolean beginsWithMeasure() {
+    return phrase.isNumber(0) && read().hasUnit() && words <= WORDS_OF_A_LINE;
+  }
+
+  /** How many amounts in figures, with a unit, it holds. */
+  int measures() {
+    int measures = 0;
     for (int i = 0; i < phrase.size(); i++) {
       @Nullable Measure measure = phrase.isNumber(i) ? lines.measures(phrase).at(i) : null;
-      if (measure != null && measure.unit() != null && !measure.container()) {
-        return true;
-      }
+      measures += measure != null && measure.unit() != null && !measure.container() ? 1 : 0;
     }
-    return false;
+    return measures;
   }
 }

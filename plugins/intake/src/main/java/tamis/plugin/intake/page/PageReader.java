@@ -67,6 +67,17 @@ public final class PageReader {
       title(line);
       return;
     }
+    boolean behind = section == Section.STEPS || section == Section.NOTES;
+    if (!behind && line.beginsWithMeasure()) {
+      entries.ingredient(line.source(), line.read());
+      return;
+    }
+    if (!behind && !entries.started() && line.measures() > 1) {
+      entries.ingredient(
+          line.source(),
+          line.read().doubted("amounts stand in a sentence; write each on a line of its own"));
+      return;
+    }
     boolean work = (entries.started() || section == Section.STEPS) && section != Section.NOTES;
     boolean step = work && !line.begins("keeping");
     section = step ? Section.STEPS : section;
@@ -76,22 +87,22 @@ public final class PageReader {
   private void brief(PageLine line, boolean first, boolean alone) {
     ReadLine read = line.read();
     boolean only = alone && !line.isDirection();
-    boolean plain = only || line.isPlain(read);
+    boolean plain = only || line.isPlain();
     if (first && !plain) {
       title(line);
     } else if (section == Section.STEPS || section == Section.NOTES) {
       behindWork(line, read, plain);
     } else if (plain) {
       entries.ingredient(line.source(), read);
-    } else if (!partHeading(line, read)) {
-      other(line, read);
+    } else if (!partHeading(line)) {
+      other(line);
     }
   }
 
   /** A line among steps or notes. */
   private void behindWork(PageLine line, ReadLine read, boolean plain) {
     boolean steps = section == Section.STEPS;
-    if (partHeading(line, read)) {
+    if (partHeading(line)) {
       return;
     }
     boolean known = read.hasUnit() || (read.measure() != null && read.isIngredientKnown());
@@ -100,7 +111,7 @@ public final class PageReader {
       entries.add(line.source(), Page.Kind.NOTE);
     } else if (plain && known && steps && few) {
       entries.ingredient(line.source(), read);
-    } else if (line.hasFormOfIngredient(read, entries.breaksOff())) {
+    } else if (line.hasFormOfIngredient(entries.breaksOff())) {
       boolean doubtful = !steps && read.doubts().isEmpty(); // it is not passed over as a note
       entries.ingredient(
           line.source(),
@@ -113,28 +124,37 @@ public final class PageReader {
   }
 
   /** A line that is neither plain nor a heading: what stands before it decides. */
-  private void other(PageLine line, ReadLine read) {
+  private void other(PageLine line) {
     boolean listed = section == Section.INGREDIENTS;
     boolean sentence =
         (line.text().endsWith(".") && line.words() > 2)
             || line.words() > PageLine.WORDS_OF_A_LATE_LINE;
     if (line.begins("keeping")) {
       entries.add(line.source(), Page.Kind.NOTE);
-    } else if (line.hasFormOfIngredient(read, entries.breaksOff())) {
-      entries.ingredient(line.source(), read);
-    } else if (line.isDirection() || line.isNumbered() || sentence) {
+    } else if (line.hasFormOfIngredient(entries.breaksOff())) {
+      entries.ingredient(line.source(), line.read());
+    } else if (line.isDirection() || line.isNumbered() || (sentence && !isListed(line, listed))) {
       boolean work = entries.started() || listed;
       entries.add(line.source(), work ? Page.Kind.STEP : Page.Kind.NOTE);
       section = work ? Section.STEPS : section;
     } else if (listed || line.words() <= PageLine.WORDS_OF_A_BARE_LINE) {
-      entries.ingredient(line.source(), read);
+      entries.ingredient(line.source(), line.read());
     } else {
       entries.add(line.source(), Page.Kind.NOTE);
     }
   }
 
-  private boolean partHeading(PageLine line, ReadLine read) {
-    Headings.@Nullable Part part = headings.part(line, read);
+  /** Under the heading of the ingredients a short line that says no work is one of them. */
+  private static boolean isListed(PageLine line, boolean listed) {
+    int most =
+        line.read().isIngredientNamed()
+            ? PageLine.WORDS_OF_A_LATE_LINE
+            : PageLine.WORDS_OF_A_BARE_LINE;
+    return listed && line.words() <= most;
+  }
+
+  private boolean partHeading(PageLine line) {
+    Headings.@Nullable Part part = headings.part(line);
     if (part == null) {
       return false;
     }

@@ -16,35 +16,40 @@ public final class Divided {
   private final String text;
   private final List<Part> parts = new ArrayList<>();
 
-  private record Part(int start, int end, int amounts) {}
+  /**
+   * @param line number of its first line
+   */
+  private record Part(int start, int end, int amounts, int line) {}
 
   private Divided(String text) {
     this.text = text;
   }
 
-  public static Divided of(String text) {
+  public static Opened opened(String text) {
     Divided divided = new Divided(text);
     divided.divide();
-    return divided;
+    return new Opened(divided.parts.size(), divided::recipe, List.of());
   }
 
   private void divide() {
     int start = 0;
     int amounts = 0;
+    int line = 1;
     int at = 0;
     while (at < text.length()) {
       int end = text.indexOf('\n', at);
       end = end < 0 ? text.length() : end;
-      String line = text.substring(at, end).strip();
-      if (isRule(line) || text.charAt(at) == '\f') {
-        add(new Part(start, at, amounts));
+      String words = text.substring(at, end).strip();
+      if (isRule(words) || text.charAt(at) == '\f') {
+        add(new Part(start, at, amounts, line));
+        line += SourceLine.breaks(text, start, at);
         start = at;
         amounts = 0;
       }
-      amounts += beginsWithAmount(line) ? 1 : 0;
+      amounts += beginsWithAmount(words) ? 1 : 0;
       at = end + 1;
     }
-    add(new Part(start, text.length(), amounts));
+    add(new Part(start, text.length(), amounts, line));
   }
 
   private void add(Part part) {
@@ -52,7 +57,8 @@ public final class Divided {
     boolean alone = part.amounts() >= FEWEST_AMOUNTS;
     if (last >= 0 && !(alone && parts.get(last).amounts() >= FEWEST_AMOUNTS)) {
       Part before = parts.remove(last);
-      parts.add(new Part(before.start(), part.end(), before.amounts() + part.amounts()));
+      parts.add(
+          new Part(before.start(), part.end(), before.amounts() + part.amounts(), before.line()));
     } else {
       parts.add(part);
     }
@@ -80,29 +86,13 @@ public final class Divided {
     return fraction || (digits > at && !step);
   }
 
-  /** How many recipes there are. */
-  public int count() {
-    return parts.size();
-  }
-
-  /**
-   * One of the recipes, from 1, the text before it left blank: so numbers and places of its lines
-   * are those of the whole. A rule before it goes.
-   */
-  public String part(int number) {
+  /** One of the recipes, from 1; its lines have the numbers and places of the whole. */
+  private Source recipe(int number) {
     Part part = parts.get(number - 1);
-    if (parts.size() == 1) {
-      return text;
-    }
     int from = part.start();
     int end = text.indexOf('\n', from);
-    boolean rule = end >= 0 && isRule(text.substring(from, end).strip());
-    from = rule ? end : from;
-    StringBuilder blank = new StringBuilder(part.end());
-    for (int i = 0; i < from; i++) {
-      char c = text.charAt(i);
-      blank.append(c == '\n' || c == '\r' ? c : ' ');
-    }
-    return blank.append(text, from, part.end()).toString();
+    boolean rule = parts.size() > 1 && end >= 0 && isRule(text.substring(from, end).strip());
+    int start = rule ? end : from; // a rule before it goes
+    return Source.page(SourceLine.of(text, start, part.end(), part.line()), null, parts.size());
   }
 }

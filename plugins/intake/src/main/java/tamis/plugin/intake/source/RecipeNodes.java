@@ -5,12 +5,14 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tamis.plugin.intake.word.Figures;
 
 /** Finds the objects of type Recipe in JSON-LD of schema.org, and takes out what they say. */
 public final class RecipeNodes {
-  private static final int MOST_NODES = 100_000;
+  private static final int MOST_NODES = 1_000_000;
   public static final String DOCUMENT = "tamis:formula";
 
   private RecipeNodes() {}
@@ -58,72 +60,66 @@ public final class RecipeNodes {
   }
 
   public static Source source(Map<?, ?> recipe, int recipes) {
-    @Nullable String title = text(recipe.get("name"));
-    List<SourceLine> ingredients = new ArrayList<>();
-    Object listed =
-        recipe.containsKey("recipeIngredient")
-            ? recipe.get("recipeIngredient")
-            : recipe.get("ingredients");
-    for (String line : texts(listed)) {
-      add(ingredients, line);
-    }
-    List<Source.Piece> lines = new ArrayList<>();
-    @Nullable String part = null;
-    for (SourceLine line : ingredients) {
-      lines.add(new Source.Piece(line, part));
-    }
-    List<SourceLine> steps = new ArrayList<>();
-    steps(recipe.get("recipeInstructions"), steps, 0);
     List<SourceLine> notes = new ArrayList<>();
     for (String name : List.of("description", "prepTime", "cookTime", "totalTime")) {
-      for (String said : texts(recipe.get(name))) {
+      for (String said : texts(NodeTexts.property(recipe, name))) {
         add(notes, name.equals("description") ? said : name + " " + said);
       }
     }
+    NodeTexts steps = new NodeTexts();
+    steps.steps(NodeTexts.property(recipe, "recipeInstructions"));
     @Nullable Map<?, ?> document =
         recipe.get(DOCUMENT) instanceof Map<?, ?> formula ? formula : null;
     return new Source(
         List.of(),
-        title,
-        lines,
-        steps,
-        texts(recipe.get("recipeYield")),
+        text(NodeTexts.property(recipe, "name")),
+        ingredients(recipe, notes),
+        lines(steps.texts()),
+        texts(NodeTexts.property(recipe, "recipeYield")),
         notes,
-        text(recipe.get("inLanguage")),
+        text(NodeTexts.property(recipe, "inLanguage")),
         recipes,
         document);
+  }
+
+  /** Where there is a second list with other lines, these are told as notes. */
+  private static List<Source.Piece> ingredients(Map<?, ?> recipe, List<SourceLine> notes) {
+    List<Source.Piece> lines = List.of();
+    for (String name : List.of("recipeIngredient", "ingredients", "supply")) {
+      NodeTexts listed = new NodeTexts();
+      listed.ingredients(NodeTexts.property(recipe, name));
+      List<Source.Piece> more = new ArrayList<>();
+      for (NodeTexts.Said said : listed.said()) {
+        for (SourceLine line : lines(List.of(said.text()))) {
+          SourceLine numbered =
+              new SourceLine(more.size() + 1, line.text(), 0, line.text().length());
+          more.add(new Source.Piece(numbered, said.part()));
+        }
+      }
+      if (lines.isEmpty()) {
+        lines = more;
+      } else {
+        Set<String> known =
+            lines.stream().map(piece -> piece.source().text()).collect(Collectors.toSet());
+        more.stream()
+            .map(piece -> piece.source().text())
+            .filter(text -> !known.contains(text))
+            .forEach(text -> add(notes, text));
+      }
+    }
+    return lines;
+  }
+
+  private static List<SourceLine> lines(List<String> texts) {
+    List<SourceLine> lines = new ArrayList<>();
+    texts.forEach(text -> add(lines, text));
+    return lines;
   }
 
   private static void add(List<SourceLine> lines, String text) {
     for (SourceLine line : SourceLine.of(Markup.plain(text))) {
       int number = lines.size() + 1;
       lines.add(new SourceLine(number, line.text(), 0, line.text().length()));
-    }
-  }
-
-  /** Steps as text, HowToStep or HowToSection, in lists or alone. */
-  private static void steps(@Nullable Object node, List<SourceLine> steps, int depth) {
-    if (depth > 8) {
-      return;
-    }
-    if (node instanceof List<?> list) {
-      list.forEach(step -> steps(step, steps, depth + 1));
-    } else if (node instanceof Map<?, ?> map) {
-      if (map.get("itemListElement") != null) {
-        @Nullable String heading = text(map.get("name"));
-        if (heading != null) {
-          add(steps, heading);
-        }
-        steps(map.get("itemListElement"), steps, depth + 1);
-      } else {
-        @Nullable String said = text(map.get("text"));
-        @Nullable String named = text(map.get("name"));
-        if (said != null || named != null) {
-          add(steps, said == null ? String.valueOf(named) : said);
-        }
-      }
-    } else if (node instanceof String text) {
-      add(steps, text);
     }
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.fault.Fault;
 import tamis.engine.fault.FaultCode;
@@ -44,11 +45,18 @@ public final class Sheet {
       @Nullable String title,
       List<Source.Piece> lines,
       List<SourceLine> steps,
-      List<String> yields) {}
+      List<String> yields,
+      List<SourceLine> notes) {
+
+    Source source(int recipes) {
+      return new Source(
+          List.of(), title == null ? "" : title, lines, steps, yields, notes, null, recipes, null);
+    }
+  }
 
   private Sheet() {}
 
-  public static Source read(String csv, int which) {
+  public static Opened opened(String csv) {
     List<List<String>> rows = new CsvRows(csv).all();
     if (rows.isEmpty()) {
       throw refused("the table is empty; its first row names the columns");
@@ -58,21 +66,11 @@ public final class Sheet {
     for (int i = 1; i < rows.size(); i++) {
       sheet.row(columns, rows.get(i), i + 1);
     }
-    List<Recipe> all = List.copyOf(sheet.recipes.values());
-    if (all.isEmpty()) {
+    if (sheet.recipes.isEmpty()) {
       throw refused("the table has no row below its heading");
     }
-    Recipe recipe = Source.chosen(all, which);
-    return new Source(
-        List.of(),
-        recipe.title() == null ? "" : recipe.title(),
-        recipe.lines(),
-        recipe.steps(),
-        recipe.yields(),
-        List.of(),
-        null,
-        all.size(),
-        null);
+    int count = sheet.recipes.size();
+    return Opened.of(sheet.recipes.values().stream().map(recipe -> recipe.source(count)).toList());
   }
 
   private static List<String> columns(List<String> heading) {
@@ -122,11 +120,21 @@ public final class Sheet {
     Recipe recipe =
         recipes.computeIfAbsent(
             title == null ? "" : title,
-            t -> new Recipe(title, new ArrayList<>(), new ArrayList<>(), new ArrayList<>()));
+            t ->
+                new Recipe(
+                    title,
+                    new ArrayList<>(),
+                    new ArrayList<>(),
+                    new ArrayList<>(),
+                    new ArrayList<>()));
     String line = line(row, other);
     if (!line.isEmpty()) {
       SourceLine source = new SourceLine(number, line, 0, line.length());
       recipe.lines().add(new Source.Piece(source, row.get("part")));
+    } else {
+      List<String> said = new ArrayList<>(other);
+      said.addAll(Stream.ofNullable(row.get("preparation")).toList());
+      said.forEach(note -> recipe.notes().add(new SourceLine(number, note, 0, note.length())));
     }
     @Nullable String step = row.get("step");
     if (step != null) {

@@ -3,9 +3,6 @@ package tamis.plugin.intake.source;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import tamis.engine.fault.Fault;
-import tamis.engine.fault.FaultCode;
-import tamis.engine.fault.Refusal;
 
 /**
  * What is to be read, whatever it came in.
@@ -35,40 +32,19 @@ public record Source(
   /** A line of ingredients with the part that it stands under. */
   public record Piece(SourceLine source, @Nullable String part) {}
 
-  public static Source text(String text) {
-    return new Source(
-        SourceLine.of(text), null, List.of(), List.of(), List.of(), List.of(), null, 1, null);
+  /** The same in a language that it does not name itself. */
+  Source orIn(@Nullable String language) {
+    return tag != null
+        ? this
+        : new Source(page, title, lines, steps, yields, notes, language, recipes, document);
   }
 
-  /** The same, as one of several in its source. */
-  public Source of(int count) {
-    return new Source(page, title, lines, steps, yields, notes, tag, count, document);
+  /** A page of text. */
+  static Source page(List<SourceLine> page, @Nullable String tag, int recipes) {
+    return new Source(page, null, List.of(), List.of(), List.of(), List.of(), tag, recipes, null);
   }
 
   public boolean isPage() {
     return lines.isEmpty() && steps.isEmpty() && title == null;
-  }
-
-  /** One of several recipes, from 1. */
-  public static <T> T chosen(List<T> recipes, int which) {
-    checked(which, recipes.size());
-    return recipes.get(which - 1);
-  }
-
-  public static void checked(int which, int count) {
-    if (which > count) {
-      throw new Refusal(
-          new Fault(
-              FaultCode.NO_SUCH_VALUE,
-              "/recipe",
-              String.valueOf(which),
-              "1 to " + count,
-              "the source has "
-                  + count
-                  + (count == 1 ? " recipe" : " recipes")
-                  + ", recipe "
-                  + which
-                  + " was asked for"));
-    }
   }
 }

@@ -13,20 +13,40 @@ import tamis.plugin.intake.word.Phrase;
 public record SourceLine(int number, String text, int start, int end) {
 
   public static List<SourceLine> of(String source) {
+    return of(source, 0, source.length(), 1);
+  }
+
+  /**
+   * The lines of a part of a source.
+   *
+   * @param from where a line begins
+   * @param first number of that line
+   */
+  static List<SourceLine> of(String source, int from, int to, int first) {
     List<SourceLine> lines = new ArrayList<>();
-    int number = 1;
-    int start = 0;
-    for (int i = 0; i <= source.length(); i++) {
-      boolean behind = i == source.length();
+    int number = first;
+    int start = from;
+    for (int i = from; i <= to; i++) {
+      boolean behind = i == to;
       if (behind || isBreak(source.charAt(i))) {
         add(lines, source, number, start, i);
-        boolean two = !behind && source.charAt(i) == '\r' && i + 1 < source.length();
+        boolean two = !behind && source.charAt(i) == '\r' && i + 1 < to;
         i += two && source.charAt(i + 1) == '\n' ? 1 : 0;
         start = i + 1;
         number++;
       }
     }
     return lines;
+  }
+
+  /** How many lines end within a part of a source. */
+  static int breaks(String source, int from, int to) {
+    int breaks = 0;
+    for (int i = from; i < to; i++) {
+      boolean two = source.charAt(i) == '\n' && i > 0 && source.charAt(i - 1) == '\r';
+      breaks += isBreak(source.charAt(i)) && !two ? 1 : 0;
+    }
+    return breaks;
   }
 
   private static boolean isBreak(char c) {

@@ -6,45 +6,33 @@ import java.util.Map;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
-import tamis.engine.note.Notes;
+import org.jspecify.annotations.Nullable;
 
 /** Reads a page of the web: its JSON-LD if there is any that holds a recipe, else its text. */
 public final class WebPage {
   private WebPage() {}
 
-  public static Source read(String html, int which, Notes notes) {
+  public static Opened opened(String html) {
     Document page = Jsoup.parse(html);
     List<Map<?, ?>> recipes = new ArrayList<>();
+    List<String> broken = new ArrayList<>();
     for (Element script : page.select("script[type^=application/ld+json]")) {
       try {
         recipes.addAll(RecipeNodes.in(JsonText.parse(script.data())));
-      } catch (JsonText.Broken broken) {
-        notes.remark(
-            "json-ld-broken",
-            "/html",
-            "a block of JSON-LD of the page is not readable and was left: " + broken.getMessage());
+      } catch (JsonText.Broken why) {
+        broken.add(
+            "a block of JSON-LD of the page is not readable and was left: " + why.getMessage());
       }
     }
-    if (!recipes.isEmpty()) {
-      Source source = RecipeNodes.source(Source.chosen(recipes, which), recipes.size());
-      return source.tag() != null ? source : tagged(source, page);
+    String lang = page.select("html").attr("lang");
+    @Nullable String tag = lang.isBlank() ? null : lang;
+    if (recipes.isEmpty()) {
+      Source text = Source.page(SourceLine.of(Markup.lines(page)), tag, 1);
+      return new Opened(1, number -> text, broken);
     }
-    Source source = Source.text(Markup.lines(page));
-    Source.chosen(List.of(source), which);
-    return tagged(source, page);
-  }
-
-  private static Source tagged(Source source, Document page) {
-    String tag = page.select("html").attr("lang");
-    return new Source(
-        source.page(),
-        source.title(),
-        source.lines(),
-        source.steps(),
-        source.yields(),
-        source.notes(),
-        tag.isBlank() ? null : tag,
-        source.recipes(),
-        source.document());
+    return new Opened(
+        recipes.size(),
+        number -> RecipeNodes.source(recipes.get(number - 1), recipes.size()).orIn(tag),
+        broken);
   }
 }

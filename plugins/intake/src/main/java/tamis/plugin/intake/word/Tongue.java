@@ -144,7 +144,8 @@ public final class Tongue {
         if (symbol == null) {
           symbol = units.get(folded);
         }
-        if (symbol == null && folded.endsWith("ful") && folded.indexOf('-') > 0) {
+        boolean spoon = folded.endsWith("ful") || folded.endsWith("fuls");
+        if (symbol == null && spoon && folded.indexOf('-') > 0) {
           symbol = units.get(folded.replace("-", "")); // tea-spoonful
         }
         if (symbol != null) {
