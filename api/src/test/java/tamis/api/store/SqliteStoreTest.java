@@ -29,6 +29,8 @@ class SqliteStoreTest extends StoreContract {
       for (Connection one : all) {
         assertThat(value(one, "PRAGMA journal_mode")).isEqualTo("wal");
         assertThat(value(one, "PRAGMA synchronous")).isEqualTo("2");
+        assertThat(value(one, "PRAGMA cache_size")).isEqualTo("-16000");
+        assertThat(value(one, "PRAGMA wal_autocheckpoint")).isEqualTo("4000");
         one.close();
       }
     }

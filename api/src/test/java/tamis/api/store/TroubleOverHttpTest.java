@@ -159,7 +159,7 @@ class TroubleOverHttpTest {
     return SqlStore.sqlite(directory.resolve("tamis.db"), Clock.systemUTC());
   }
 
-  private static Server server(Store store) {
+  static Server server(Store store) {
     var plugins =
         PluginLoader.load(
             TroubleOverHttpTest.class.getClassLoader(),
