@@ -97,7 +97,7 @@ class CalculateTest {
     Files.writeString(records, kilograms(1) + "\n\n {\"unit\":\"ü\"} \nnonsense\n" + kilograms(2));
     assertThat(calculate("conversion")).isEqualTo(1);
     assertThat(err.toString())
-        .isEqualToIgnoringNewLines("2 of 4 records were rejected; they are in " + rejected);
+        .isEqualToIgnoringNewLines("tamis: 2 of 4 records were rejected; they are in " + rejected);
     assertThat(Files.readAllLines(answers)).hasSize(4);
     var sideLines = Files.readAllLines(rejected);
     assertThat(sideLines).hasSize(2);

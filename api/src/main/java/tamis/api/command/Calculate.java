@@ -5,22 +5,16 @@ import java.io.UncheckedIOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import tamis.api.plugin.Plugins;
 import tamis.api.representation.JsonLimits;
 import tamis.api.representation.QueryInput;
-import tamis.api.store.MemoryStore;
 import tamis.api.store.Store;
 import tamis.api.stream.FileAnswers;
 import tamis.api.stream.LineAnswers;
@@ -41,11 +35,7 @@ import tamis.engine.spi.Calculation;
     exitCodeListHeading = "Exit:%n",
     exitCodeList = {"0:all records are answered", "1:some were rejected", "2:wrong use"},
     versionProvider = VersionLines.class)
-public final class Calculate implements Callable<Integer> {
-  private final Map<String, String> environment;
-
-  @Spec private CommandSpec spec;
-
+public final class Calculate extends ShopCommand {
   @Parameters(index = "0", paramLabel = "NAME", description = "Name of the calculation")
   private String name;
 
@@ -92,25 +82,13 @@ public final class Calculate implements Callable<Integer> {
       description = "How to answer, as in an address: sources=no&units=us")
   private String query = "";
 
-  @Option(
-      names = "--data",
-      paramLabel = "DIR",
-      description = "Directory of the shop's documents (none: only what is built in)")
-  private @Nullable String data;
-
-  @Option(names = "--demo", description = "Calculate with the demo data")
-  private boolean demo;
-
-  @Option(names = "--plugins", paramLabel = "DIR", description = "Directory of plugin jars")
-  private @Nullable String pluginJars;
-
   public Calculate(Map<String, String> environment) {
-    this.environment = environment;
+    super(environment);
   }
 
   @Override
   public Integer call() {
-    var settings = new Settings(options(), environment);
+    var settings = settings();
     var run = run();
     try (var plugins = Serve.plugins(settings);
         var store = store(settings, plugins)) {
@@ -119,7 +97,7 @@ public final class Calculate implements Callable<Integer> {
       try (var progress = Bar.of(name)) {
         files.write(progress);
       }
-      return told(run, files);
+      return told(rejections(run, files), List.of());
     } catch (Unusable unusable) {
       throw new WrongUse(String.valueOf(unusable.getMessage()));
     } catch (IOException | UncheckedIOException broken) {
@@ -127,19 +105,15 @@ public final class Calculate implements Callable<Integer> {
     }
   }
 
-  private int told(Run run, FileAnswers files) {
-    if (files.rejections() == 0) {
-      return 0;
-    }
-    var err = spec.commandLine().getErr();
-    err.println(
-        files.rejections()
-            + " of "
-            + files.records()
-            + " records were rejected; they are in "
-            + run.rejected());
-    err.flush();
-    return 1;
+  private static List<String> rejections(Run run, FileAnswers files) {
+    return files.rejections() == 0
+        ? List.of()
+        : List.of(
+            files.rejections()
+                + " of "
+                + files.records()
+                + " records were rejected; they are in "
+                + run.rejected());
   }
 
   private Run run() {
@@ -209,29 +183,6 @@ public final class Calculate implements Callable<Integer> {
     } catch (IOException | UncheckedIOException broken) {
       throw new WrongUse(said(broken));
     }
-  }
-
-  private Store store(Settings settings, Plugins plugins) {
-    if (demo && data != null) {
-      throw new WrongUse("--data and --demo exclude each other");
-    }
-    if (demo) {
-      return Shelves.demo(plugins);
-    }
-    return data != null || settings.isStoreNamed()
-        ? Shelves.named(settings)
-        : new MemoryStore(Clock.systemUTC());
-  }
-
-  private Map<Setting, String> options() {
-    var options = new EnumMap<Setting, String>(Setting.class);
-    if (data != null) {
-      options.put(Setting.DATA, data);
-    }
-    if (pluginJars != null) {
-      options.put(Setting.PLUGINS, pluginJars);
-    }
-    return options;
   }
 
   private static String said(Exception broken) {

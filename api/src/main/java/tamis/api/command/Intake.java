@@ -7,24 +7,16 @@ import java.nio.charset.IllegalCharsetNameException;
 import java.nio.charset.UnsupportedCharsetException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import tamis.api.collection.Collection;
 import tamis.api.collection.SourceFile;
-import tamis.api.plugin.Plugins;
-import tamis.api.store.MemoryStore;
-import tamis.api.store.Store;
 import tamis.engine.fault.Refusal;
 import tamis.engine.kitchen.Pantry;
 
@@ -41,11 +33,7 @@ import tamis.engine.kitchen.Pantry;
       "2:wrong use"
     },
     versionProvider = VersionLines.class)
-public final class Intake implements Callable<Integer> {
-  private final Map<String, String> environment;
-
-  @Spec private CommandSpec spec;
-
+public final class Intake extends ShopCommand {
   @Parameters(
       paramLabel = "FILES",
       arity = "1..*",
@@ -91,25 +79,13 @@ public final class Intake implements Callable<Integer> {
       description = "How the files are encoded (UTF-8)")
   private @Nullable String charset;
 
-  @Option(
-      names = "--data",
-      paramLabel = "DIR",
-      description = "Directory of the shop's documents (none: only what is built in)")
-  private @Nullable String data;
-
-  @Option(names = "--demo", description = "Read with the demo data's ingredients")
-  private boolean demo;
-
-  @Option(names = "--plugins", paramLabel = "DIR", description = "Directory of plugin jars")
-  private @Nullable String pluginJars;
-
   public Intake(Map<String, String> environment) {
-    this.environment = environment;
+    super(environment);
   }
 
   @Override
   public Integer call() {
-    var settings = new Settings(options(), environment);
+    var settings = settings();
     try (var plugins = Serve.plugins(settings);
         var store = store(settings, plugins)) {
       var calculation = plugins.calculation(Collection.CALCULATION);
@@ -123,7 +99,7 @@ public final class Intake implements Callable<Integer> {
           progress.begin(collection.bytes());
           collection.read(progress);
         }
-        return told(collection);
+        return told(collection.troubles(), List.of(collection.told()));
       }
     } catch (Refusal refusal) {
       throw new WrongUse(
@@ -131,14 +107,6 @@ public final class Intake implements Callable<Integer> {
     } catch (IOException | UncheckedIOException broken) {
       throw new WrongUse("a file cannot be read or written: " + broken.getMessage());
     }
-  }
-
-  private int told(Collection collection) {
-    var err = spec.commandLine().getErr();
-    collection.troubles().forEach(trouble -> err.println("tamis: " + trouble));
-    err.println("tamis: " + collection.told());
-    err.flush();
-    return collection.troubles().isEmpty() ? 0 : 1;
   }
 
   private Collection.Task task() throws IOException {
@@ -208,28 +176,5 @@ public final class Intake implements Callable<Integer> {
           "--" + name + " must be one of " + String.join(", ", allowed) + ", was " + value);
     }
     asked.put(name, value);
-  }
-
-  private Store store(Settings settings, Plugins plugins) {
-    if (demo && data != null) {
-      throw new WrongUse("--data and --demo exclude each other");
-    }
-    if (demo) {
-      return Shelves.demo(plugins);
-    }
-    return data != null || settings.isStoreNamed()
-        ? Shelves.named(settings)
-        : new MemoryStore(Clock.systemUTC());
-  }
-
-  private Map<Setting, String> options() {
-    var options = new EnumMap<Setting, String>(Setting.class);
-    if (data != null) {
-      options.put(Setting.DATA, data);
-    }
-    if (pluginJars != null) {
-      options.put(Setting.PLUGINS, pluginJars);
-    }
-    return options;
   }
 }

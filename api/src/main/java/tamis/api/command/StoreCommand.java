@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -47,21 +48,17 @@ abstract class StoreCommand implements Callable<Integer> {
     } catch (Refusal unavailable) {
       throw new WrongUse(unavailable.faults().get(0).message());
     } catch (Load.Rejected rejected) {
-      var err = spec.commandLine().getErr();
-      rejected.reasons().forEach(reason -> err.println("tamis: " + reason));
-      err.println("tamis: nothing was kept");
-      err.flush();
+      Said.lines(spec, rejected.reasons());
+      tell("nothing was kept");
       return REJECTED;
     }
   }
 
   abstract void run(Settings settings) throws IOException;
 
-  /** Tells what was done, on stderr: stdout may be the export. */
+  /** Tells what was done. */
   final void tell(String done) {
-    var err = spec.commandLine().getErr();
-    err.println("tamis: " + done);
-    err.flush();
+    Said.lines(spec, List.of(done));
   }
 
   static Path path(String text) {

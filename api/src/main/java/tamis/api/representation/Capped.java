@@ -1,37 +1,46 @@
 package tamis.api.representation;
 
-import java.io.ByteArrayOutputStream;
+import java.io.OutputStream;
+import java.util.Arrays;
 import tamis.engine.fault.FaultCode;
 import tamis.engine.fault.Refusal;
 
-/** Bytes in memory, up to a limit: an answer without end must not take the whole program down. */
-final class Capped extends ByteArrayOutputStream {
+/**
+ * Bytes in memory, up to a limit: an answer without end must not take the whole program down. For
+ * one thread; a usual answer comes in one piece, is as long as it is, and is copied no more.
+ */
+final class Capped extends OutputStream {
   static final int MOST = 64 << 20;
 
   private final int most;
+  private byte[] bytes = {};
+  private int count;
 
   Capped(int most) {
-    super(1024);
     this.most = most;
   }
 
   @Override
-  public synchronized void write(int one) {
-    refuseBeyond(1);
-    super.write(one);
+  public void write(int one) {
+    write(new byte[] {(byte) one}, 0, 1);
   }
 
   @Override
-  public synchronized void write(byte[] bytes, int from, int length) {
-    refuseBeyond(length);
-    super.write(bytes, from, length);
-  }
-
-  private void refuseBeyond(int more) {
-    if (more > most - count) {
+  public void write(byte[] more, int from, int length) {
+    if (length > most - count) {
       throw Refusal.of(
           FaultCode.FAILED,
           "the calculation answers more than " + most + " bytes; nothing is sent");
     }
+    if (length > bytes.length - count) {
+      bytes = Arrays.copyOf(bytes, Math.max(count + length, Math.min(2 * count, most)));
+    }
+    System.arraycopy(more, from, bytes, count, length);
+    count += length;
+  }
+
+  /** All that was written; nothing more is. */
+  byte[] whole() {
+    return count == bytes.length ? bytes : Arrays.copyOf(bytes, count);
   }
 }

@@ -15,17 +15,6 @@ final class Figures {
   private static final Pattern NUMBER =
       Pattern.compile("-?(0|[1-9]\\d{0,40})(\\.\\d{1,40})?([eE][-+]?\\d{1,3})?");
 
-  private static final int DIGITS = 15;
-
-  /** Powers of ten that are exact as doubles. */
-  private static final double[] POWERS = new double[23];
-
-  static {
-    for (int i = 0; i < POWERS.length; i++) {
-      POWERS[i] = Double.parseDouble("1e" + i);
-    }
-  }
-
   private Figures() {}
 
   /** Whether a text is a number as JSON writes it. */
@@ -60,25 +49,13 @@ final class Figures {
     return shortest.replace(".0E", "e").replace('E', 'e');
   }
 
-  /**
-   * A figure that was worked out, to 15 digits: those that a double holds for sure and a cell
-   * shows. The rest of 1.1520000000000001 came from arithmetic in twos.
-   */
+  /** A figure that was worked out, to the digits that a {@link Figure} has. */
   static String shown(Number number) {
-    return text(number instanceof Double value && Double.isFinite(value) ? sure(value) : number);
-  }
-
-  private static Double sure(double value) {
-    if (value == Math.rint(value)) {
-      return value;
+    if (!(number instanceof Double value)) {
+      return text(number);
     }
-    int exponent = (int) Math.floor(Math.log10(Math.abs(value)));
-    int places = DIGITS - 1 - exponent;
-    if (places < 0 || places >= POWERS.length) {
-      return value;
-    }
-    double power = POWERS[places];
-    return Math.rint(value * power) / power;
+    Figure figure = new Figure();
+    return figure.is(value) ? figure.toString() : text(Figure.sure(value));
   }
 
   private static String decimal(BigDecimal number) {

@@ -65,12 +65,10 @@ record JsonTree(JsonParser parser, JsonLimits limits, Faults faults) {
     while (parser.nextToken() == JsonToken.FIELD_NAME) {
       String name = whole(parser.currentName());
       parser.nextToken();
-      boolean again = map.containsKey(name);
-      @Nullable Object value = value(depth + 1);
-      if (again) {
+      int before = map.size();
+      map.put(name, value(depth + 1));
+      if (map.size() == before) {
         faults.add(FaultCode.DUPLICATE_NAME, here(), "`" + name + "` stands twice in one object");
-      } else {
-        map.put(name, value);
       }
     }
     return map;

@@ -1,6 +1,7 @@
 package tamis.api.representation;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.io.SerializedString;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.List;
@@ -13,13 +14,40 @@ import tamis.engine.record.RecordReader;
 import tamis.engine.record.Shape;
 import tamis.engine.record.TextOrObject;
 
-/**
- * Writes values by their forms. What is absent is left out.
- *
- * @param json what is written to
- * @param exact numbers are read back as themselves, as those of a document must be
- */
-record JsonWriter(JsonGenerator json, boolean exact) {
+/** Writes values by their forms. What is absent is left out. */
+final class JsonWriter {
+  /** The components of each kind of record, with their names as they are written. */
+  private static final ClassValue<Field[]> FIELDS =
+      new ClassValue<>() {
+        @Override
+        protected Field[] computeValue(Class<?> type) {
+          List<Component> components = Shape.of(type.asSubclass(Record.class)).inOrder();
+          return components.stream().map(Field::of).toArray(Field[]::new);
+        }
+      };
+
+  private record Field(SerializedString name, Component component) {
+    static Field of(Component component) {
+      return new Field(new SerializedString(component.name()), component);
+    }
+  }
+
+  private final JsonGenerator json;
+  private final boolean exact;
+  private final Figure figure = new Figure();
+
+  /**
+   * @param json what is written to
+   * @param exact numbers are read back as themselves, as those of a document must be
+   */
+  JsonWriter(JsonGenerator json, boolean exact) {
+    this.json = json;
+    this.exact = exact;
+  }
+
+  JsonGenerator json() {
+    return json;
+  }
 
   /** A described record; of one that is to be read again, nothing is added to it. */
   void record(Record record) throws IOException {
@@ -29,22 +57,44 @@ record JsonWriter(JsonGenerator json, boolean exact) {
   }
 
   void components(Record record) throws IOException {
-    for (Component component : Shape.of(record.getClass()).inOrder()) {
-      @Nullable Object value = component.of(record);
-      if (value == null || (component.absent() != null && isEmpty(value))) {
-        continue;
-      }
-      json.writeFieldName(component.name());
-      try {
-        value(component.form(), value);
-      } catch (Refusal refusal) {
-        throw refusal.under("/" + RecordReader.escaped(component.name()));
+    for (Field field : FIELDS.get(record.getClass())) {
+      Component component = field.component();
+      @Nullable Object value = component.isFigure() ? null : component.of(record);
+      if (component.isFigure() || isTold(component, value)) {
+        json.writeFieldName(field.name());
+        try {
+          if (value == null) {
+            figure(component.figureOf(record));
+          } else {
+            value(component.form(), value);
+          }
+        } catch (Refusal refusal) {
+          throw refusal.under("/" + RecordReader.escaped(component.name()));
+        }
       }
     }
   }
 
-  private String figure(Number number) {
-    return exact ? Figures.text(number) : Figures.shown(number);
+  private static boolean isTold(Component component, @Nullable Object value) {
+    return value != null && (component.absent() == null || !isEmpty(value));
+  }
+
+  private void number(Number number) throws IOException {
+    if (number instanceof Integer || number instanceof Long) {
+      json.writeNumber(number.longValue());
+    } else if (number instanceof Double value) {
+      figure(value);
+    } else {
+      json.writeNumber(Figures.text(number));
+    }
+  }
+
+  private void figure(double value) throws IOException {
+    if (!exact && figure.is(value)) {
+      json.writeNumber(figure.chars(), figure.from(), figure.length());
+    } else {
+      json.writeNumber(exact ? Figures.text(value) : Figures.shown(value));
+    }
   }
 
   private static boolean isEmpty(Object value) {
@@ -55,7 +105,7 @@ record JsonWriter(JsonGenerator json, boolean exact) {
 
   void value(Form form, Object value) throws IOException {
     if (form instanceof Form.Numeric) {
-      json.writeNumber(figure((Number) value));
+      number((Number) value);
     } else if (form instanceof Form.Flag) {
       json.writeBoolean((Boolean) value);
     } else if (form instanceof Form.Words) {
@@ -149,7 +199,7 @@ record JsonWriter(JsonGenerator json, boolean exact) {
       }
       json.writeEndArray();
     } else if (value instanceof Number number) {
-      json.writeNumber(figure(number));
+      number(number);
     } else if (value instanceof Boolean flag) {
       json.writeBoolean(flag);
     } else {

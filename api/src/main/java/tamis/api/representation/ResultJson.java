@@ -97,6 +97,6 @@ public final class ResultJson {
     } catch (IOException impossible) {
       throw new IllegalStateException("bytes in memory cannot fail to be written", impossible);
     }
-    return bytes.toByteArray();
+    return bytes.whole();
   }
 }

@@ -112,6 +112,15 @@ public final class InputLines {
     return Arrays.copyOf(line, length);
   }
 
+  /** Its bytes are the first {@link #length} of these, until the next line is gone to. */
+  byte[] shared() {
+    return line;
+  }
+
+  int length() {
+    return length;
+  }
+
   /** Bytes of all lines that were gone to, with their ends. */
   public long read() {
     return read;

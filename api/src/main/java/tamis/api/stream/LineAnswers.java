@@ -87,14 +87,14 @@ public final class LineAnswers<I extends Record, R extends Record> {
       if (lines.isTooLong()) {
         throw tooLong();
       }
-      return new Answered(guard.run(calculation.name(), () -> answer(lines.bytes())), false);
+      return new Answered(guard.run(calculation.name(), () -> answered(lines)), false);
     } catch (Refusal refusal) {
       return problem(lines.number(), Problem.of(refusal));
     }
   }
 
-  private byte[] answer(byte[] line) {
-    var tree = StrictJson.tree(line, reading.json());
+  private byte[] answered(InputLines line) {
+    var tree = StrictJson.tree(line.shared(), line.length(), reading.json());
     I input = query.input(calculation.input(), tree, kitchen, reading.limits());
     var answer = calculation.calculate(input, kitchen);
     return ResultJson.answer(calculation.name(), answer, kitchen.revision(), query.options());

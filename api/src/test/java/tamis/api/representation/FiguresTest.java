@@ -61,6 +61,12 @@ class FiguresTest {
     "3, 3",
     "0, 0",
     "1e300, 1e300",
+    "1234567890123456.5, 1234567890123456.5",
+    "99999999.9999999, 99999999.9999999",
+    "0.99999999999999989, 1",
+    "1.2345678901234567e-7, 0.000000123456789012346",
+    "9.9999999999999999e-8, 0.0000001",
+    "3.0000000000000004e-8, 3e-8",
     "1.2345678901234567e-30, 1.2345678901234567e-30"
   })
   void figures_that_were_worked_out_are_shown_to_fifteen_digits(double value, String text) {
@@ -75,6 +81,49 @@ class FiguresTest {
       String text = Figures.shown(value);
       assertThat(new BigDecimal(text).precision()).as(text).isLessThanOrEqualTo(15);
       assertThat(Math.abs(Double.parseDouble(text) - value)).isLessThanOrEqualTo(value * 6e-15);
+    }
+  }
+
+  /** By doubles and the fewest digits that are read back: slower, and nothing in it is our own. */
+  private static String theLongWay(double value) {
+    if (value == Math.rint(value)) {
+      return Figures.text(value);
+    }
+    BigDecimal exact = new BigDecimal(Math.abs(value));
+    int places = 15 - (exact.precision() - exact.scale());
+    if (places < 0 || places > 22) {
+      return Figures.text(value);
+    }
+    double power = Double.parseDouble("1e" + places);
+    return Figures.text(Math.rint(value * power) / power);
+  }
+
+  @Test
+  void the_short_way_writes_what_the_long_way_does() {
+    SplittableRandom random = new SplittableRandom(15);
+    for (int i = 0; i < 20_000; i++) {
+      double of = random.nextDouble() * Math.pow(10, random.nextInt(-12, 22));
+      double decimal = Double.parseDouble(random.nextLong(1_000_000_000) + "e-" + i % 12);
+      double power = Double.parseDouble("1e" + random.nextInt(-24, 24));
+      double[] values = {
+        of,
+        -of,
+        Math.rint(of) + 0.5, // halves
+        Math.rint(of),
+        decimal,
+        decimal / 3,
+        Math.nextUp(decimal),
+        power,
+        Math.nextUp(power),
+        Math.nextDown(power),
+        Double.longBitsToDouble(random.nextLong()), // any, those that are no number too
+        Double.MIN_VALUE * random.nextInt(1, 1_000_000) // subnormal
+      };
+      for (double value : values) {
+        if (Double.isFinite(value)) {
+          assertThat(Figures.shown(value)).as("" + value).isEqualTo(theLongWay(value));
+        }
+      }
     }
   }
 

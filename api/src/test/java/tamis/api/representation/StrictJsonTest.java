@@ -6,10 +6,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import java.math.BigDecimal;
+import java.nio.ByteBuffer;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.SplittableRandom;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -130,6 +133,54 @@ class StrictJsonTest {
       assertThat(Refused.at(() -> StrictJson.tree(bytes, JsonLimits.usual())))
           .containsExactly("not-utf8 ");
     }
+  }
+
+  /** Texts of all lengths, broken anywhere: the decoder of the JDK says which are UTF-8. */
+  @Test
+  void what_is_utf8_is_decided_as_the_decoder_does() {
+    SplittableRandom random = new SplittableRandom(8);
+    String letters = "abc ü°€ЖЩ😀\uFFFD\u0800";
+    for (int i = 0; i < 50_000; i++) {
+      StringBuilder text = new StringBuilder("\"");
+      for (int length = random.nextInt(40); length > 0; length--) {
+        int at =
+            letters.offsetByCodePoints(
+                0, random.nextInt(letters.codePointCount(0, letters.length())));
+        text.appendCodePoint(letters.codePointAt(at));
+      }
+      byte[] bytes = text.append('"').toString().getBytes(UTF_8);
+      if (i % 2 == 1 && bytes.length > 2) {
+        bytes[1 + random.nextInt(bytes.length - 2)] = (byte) random.nextInt(0x80, 0x100);
+      }
+      @Nullable String decoded = PercentText.utf8(ByteBuffer.wrap(bytes));
+      if (decoded == null) {
+        assertThat(Refused.at(() -> StrictJson.tree(bytes, JsonLimits.usual())))
+            .containsExactly("not-utf8 ");
+      } else {
+        assertThat(StrictJson.tree(bytes, JsonLimits.usual()))
+            .isEqualTo(decoded.substring(1, decoded.length() - 1));
+      }
+    }
+  }
+
+  @Test
+  void a_zero_byte_is_found_wherever_it_stands() {
+    for (int length = 2; length < 30; length++) {
+      for (int at = 0; at < length; at++) {
+        byte[] bytes = "x".repeat(length).getBytes(UTF_8);
+        bytes[at] = 0;
+        assertThat(Refused.at(() -> StrictJson.tree(bytes, JsonLimits.usual())))
+            .containsExactly("not-utf8 ");
+      }
+    }
+  }
+
+  @Test
+  void of_more_bytes_only_the_beginning_is_read() {
+    byte[] bytes = "{\"a\":1}\0\0 and more".getBytes(UTF_8);
+    assertThat(StrictJson.tree(bytes, 7, JsonLimits.usual())).isEqualTo(Map.of("a", 1L));
+    assertThat(Refused.only(() -> StrictJson.tree(bytes, 6, JsonLimits.usual())).message())
+        .contains("it ends too early");
   }
 
   @Test

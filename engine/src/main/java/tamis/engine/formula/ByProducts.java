@@ -40,6 +40,9 @@ public final class ByProducts {
   private static List<ByProduct> left(
       String whole, Map<String, Double> gramsOfPart, Map<String, Double> used) {
     double opened = opened(gramsOfPart, used);
+    if (opened == 0) {
+      return List.of();
+    }
     List<ByProduct> left = new ArrayList<>();
     for (Map.Entry<String, Double> part : gramsOfPart.entrySet()) {
       double grams = opened * part.getValue() - used.getOrDefault(part.getKey(), 0.0);

@@ -201,12 +201,12 @@ final class Drafting {
   private OpenLine ingredient(
       Line line, int index, Set<String> flours, Weighing weighing, String at) {
     IngredientRef reference = Objects.requireNonNull(line.ingredient());
-    Ingredient ingredient = under(at + "/ingredient", () -> larder.ingredient(reference));
-    weighing.remarkOnName(reference, at + "/ingredient");
+    String named = at + "/ingredient";
+    Ingredient ingredient = under(named, () -> larder.ingredient(reference));
+    weighing.remarkOnName(reference, named);
     Spread fixed =
         line.quantity().isMeasured()
-            ? under(
-                at + "/quantity", () -> weighing.grams(line.quantity(), ingredient, line.state()))
+            ? under(weighing.at(), () -> weighing.grams(line.quantity(), ingredient, line.state()))
             : Spread.zero();
     double share = ingredient.isFlour() || flours.contains(ingredient.id()) ? 1 : 0;
     return new OpenLine(index, line, ingredient, null, fixed, share, weighing.notes().sources());

@@ -51,8 +51,8 @@ public record Formula(
     Set<String> ids = stageIds(stages, faults);
     for (int i = 0; i < stages.size(); i++) {
       Stage stage = stages.get(i);
-      linked(stage.after(), stage, ids, "/stages/" + i + "/after", faults);
-      linked(stage.meets(), stage, ids, "/stages/" + i + "/meets", faults);
+      linked(stage.after(), stage, ids, i, "after", faults);
+      linked(stage.meets(), stage, ids, i, "meets", faults);
     }
     for (int i = 0; i < lines.size(); i++) {
       @Nullable String stage = lines.get(i).stage();
@@ -101,13 +101,22 @@ public record Formula(
   }
 
   private static void linked(
-      List<String> names, Stage stage, Set<String> ids, String pointer, Faults faults) {
+      List<String> names,
+      Stage stage,
+      Set<String> ids,
+      int index,
+      String component,
+      Faults faults) {
     for (int i = 0; i < names.size(); i++) {
       String name = names.get(i);
+      if (ids.contains(name) && !name.equals(stage.id())) {
+        continue;
+      }
+      String pointer = "/stages/" + index + "/" + component;
       if (name.equals(stage.id())) {
         faults.add(
             FaultCode.CYCLE, pointer + "/" + i, "stage `" + name + "` cannot wait for itself");
-      } else if (!ids.contains(name)) {
+      } else {
         unknown(name, ids, pointer + "/" + i, faults);
       }
     }

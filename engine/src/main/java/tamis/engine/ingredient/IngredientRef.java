@@ -17,7 +17,7 @@ public record IngredientRef(String name) implements Reference {
   private static final char LAST_ACCENT = '\u036f';
 
   public IngredientRef {
-    if (name.length() > LONGEST || folded(name).isEmpty()) {
+    if (name.length() > LONGEST || isNothing(name)) {
       throw Refusal.of(
           FaultCode.UNKNOWN_INGREDIENT,
           "an ingredient is named by 1 to " + LONGEST + " characters");
@@ -34,6 +34,16 @@ public record IngredientRef(String name) implements Reference {
    */
   public String folded() {
     return folded(name);
+  }
+
+  private static boolean isNothing(String name) {
+    for (int i = 0; i < name.length(); i++) {
+      char c = name.charAt(i);
+      if (!Character.isWhitespace(c) && !Character.isSpaceChar(c)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   static String folded(String name) {

@@ -35,9 +35,11 @@ public final class Notes {
 
   /** What the answer rests on by way of something that told its sources itself, such as a batch. */
   public void cite(Cited source) {
-    for (String pointer : source.pointers()) {
-      cite(
-          source.table(), source.row(), source.source(), source.locator(), source.basis(), pointer);
+    if (!source.pointers().isEmpty()) {
+      pointers(
+              new Fact(
+                  source.table(), source.row(), source.source(), source.locator(), source.basis()))
+          .addAll(source.pointers());
     }
   }
 
@@ -60,9 +62,11 @@ public final class Notes {
       @Nullable String locator,
       @Nullable String basis,
       String pointer) {
-    facts
-        .computeIfAbsent(new Fact(table, row, source, locator, basis), f -> new LinkedHashSet<>())
-        .add(pointer);
+    pointers(new Fact(table, row, source, locator, basis)).add(pointer);
+  }
+
+  private Set<String> pointers(Fact fact) {
+    return facts.computeIfAbsent(fact, f -> new LinkedHashSet<>());
   }
 
   public List<Remark> remarks() {

@@ -4,6 +4,9 @@ import java.util.Locale;
 
 /** A place in a text that is read from left to right. */
 final class Cursor {
+  /** Between the space and this are plain letters, figures and signs only. */
+  private static final char DELETE = '\u007f';
+
   private final String text;
   private int at;
 
@@ -18,11 +21,33 @@ final class Cursor {
    * A text without space at its ends and with one plain space wherever it has space of any kind.
    */
   static String spaced(String text) {
+    return isSpaced(text) ? text : made(text);
+  }
+
+  /** As most texts are: with single plain spaces between letters already. */
+  private static boolean isSpaced(String text) {
+    char before = ' ';
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c == ' ' ? before == ' ' : isOtherSpace(c)) {
+        return false;
+      }
+      before = c;
+    }
+    return before != ' ';
+  }
+
+  private static boolean isOtherSpace(char c) {
+    boolean sign = c > ' ' && c < DELETE;
+    return !sign && (Character.isWhitespace(c) || Character.isSpaceChar(c));
+  }
+
+  private static String made(String text) {
     StringBuilder spaced = new StringBuilder(text.length());
     boolean space = false;
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      if (Character.isWhitespace(c) || Character.isSpaceChar(c)) {
+      if (c == ' ' || isOtherSpace(c)) {
         space = !spaced.isEmpty();
       } else {
         spaced.append(space ? " " : "").append(c);

@@ -11,6 +11,7 @@ import tamis.engine.fault.Refusal;
  */
 final class NumberReader {
   private static final int MOST_DIGITS = 40;
+  private static final int DIGITS_OF_AN_INT = 9;
 
   private final Cursor cursor;
 
@@ -97,7 +98,7 @@ final class NumberReader {
         && length <= MOST_DIGITS
         && isSlash(cursor.peek(0))
         && Cursor.isDigit(cursor.peek(1))) {
-      double above = Double.parseDouble(cursor.since(digits));
+      double above = value(cursor.since(digits));
       cursor.skip(1);
       double below = decimal();
       if (above < below) {
@@ -150,7 +151,20 @@ final class NumberReader {
       throw tooManyDigits(digits);
     }
     skipExponent();
-    return Double.parseDouble(cursor.since(start));
+    return value(cursor.since(start));
+  }
+
+  /** Short whole numbers, as most are, without the way over decimal fractions. */
+  private static double value(String text) {
+    int whole = 0;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (!Cursor.isDigit(c) || i >= DIGITS_OF_AN_INT) {
+        return Double.parseDouble(text);
+      }
+      whole = 10 * whole + (c - '0');
+    }
+    return whole;
   }
 
   private void skipExponent() {

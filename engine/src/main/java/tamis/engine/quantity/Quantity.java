@@ -29,9 +29,9 @@ public record Quantity(String text, Kind kind, double low, double high, String u
 
   public Quantity {
     Objects.requireNonNull(text, "text");
-    double least = kind == Kind.MEASURED ? least(unit) : 0;
-    if (!(low >= least && high >= low && high <= MOST)) {
-      String allowed = Bounds.plain(least) + " to 1e12";
+    boolean enough = low >= 0 || low >= least(kind, unit);
+    if (!(enough && high >= low && high <= MOST)) {
+      String allowed = Bounds.plain(least(kind, unit)) + " to 1e12";
       throw new Refusal(
           new Fault(
               FaultCode.OUT_OF_BOUNDS,
@@ -45,8 +45,9 @@ public record Quantity(String text, Kind kind, double low, double high, String u
   }
 
   /** Nothing, or absolute zero. */
-  private static double least(String name) {
-    boolean temperature = Units.standard().dimension(name) == Dimension.TEMPERATURE;
+  private static double least(Kind kind, String name) {
+    boolean temperature =
+        kind == Kind.MEASURED && Units.standard().dimension(name) == Dimension.TEMPERATURE;
     return temperature ? Units.standard().unit(name, Measures.US).fromCanonical(0) : 0;
   }
 

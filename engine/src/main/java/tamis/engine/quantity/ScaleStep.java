@@ -58,10 +58,23 @@ public final class ScaleStep {
     return shown(millilitres, "ml", "l");
   }
 
+  private static String thousandths(long count) {
+    long rest = count % 1_000;
+    if (rest == 0) {
+      return Long.toString(count / 1_000);
+    }
+    int places = rest % 10 != 0 ? 3 : rest % 100 != 0 ? 2 : 1;
+    String digits = Long.toString(1_000 + rest).substring(1, 1 + places);
+    return count / 1_000 + "." + digits;
+  }
+
   private static String shown(double amount, String small, String large) {
     double rounded = round(amount, usual(amount));
     if (rounded < 1_000 && rounded == Math.rint(rounded)) {
       return (long) rounded + " " + small;
+    }
+    if (rounded >= 1_000 && rounded < EXACT && rounded == Math.rint(rounded)) {
+      return thousandths((long) rounded) + " " + large;
     }
     BigDecimal exact = BigDecimal.valueOf(rounded);
     return rounded < 1_000

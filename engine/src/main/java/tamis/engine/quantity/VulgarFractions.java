@@ -25,11 +25,14 @@ public final class VulgarFractions {
           Map.entry('⅑', 1 / 9.0),
           Map.entry('⅒', 1 / 10.0));
 
+  /** Plain letters and figures come before it. */
+  private static final char FIRST = '¼';
+
   private VulgarFractions() {}
 
   /** Whether a character is one. */
   public static boolean is(char c) {
-    return VALUES.containsKey(c);
+    return c >= FIRST && VALUES.containsKey(c);
   }
 
   /** Its value; 0 of a character that is none. */

@@ -21,7 +21,7 @@ record Alternatives(ExactlyOne rule, List<List<String>> groups) {
         rule, Arrays.stream(rule.value()).map(group -> List.of(group.split("\\+"))).toList());
   }
 
-  void check(Map<?, ?> given, String at, Faults faults) {
+  void check(Map<?, ?> given, Place at, Faults faults) {
     int found = -1;
     for (int i = 0; i < groups.size(); i++) {
       if (isBegun(groups.get(i), given)) {
@@ -42,7 +42,7 @@ record Alternatives(ExactlyOne rule, List<List<String>> groups) {
         faults.add(
             new Fault(
                 FaultCode.MISSING,
-                at + "/" + name,
+                at.of(name),
                 null,
                 group,
                 "`" + name + "` is missing: " + group + " belong together"));
@@ -50,7 +50,7 @@ record Alternatives(ExactlyOne rule, List<List<String>> groups) {
     }
   }
 
-  private Fault notOne(Map<?, ?> given, String at) {
+  private Fault notOne(Map<?, ?> given, Place at) {
     List<String> found = new ArrayList<>();
     for (int i = 0; i < groups.size(); i++) {
       if (isBegun(groups.get(i), given)) {
@@ -60,7 +60,11 @@ record Alternatives(ExactlyOne rule, List<List<String>> groups) {
     String allowed = "exactly one of " + String.join(", ", rule.value());
     String was = found.isEmpty() ? "none" : String.join(" and ", found);
     return new Fault(
-        FaultCode.EXACTLY_ONE, at, was, allowed, "needs " + allowed + ", was given " + was);
+        FaultCode.EXACTLY_ONE,
+        at.toString(),
+        was,
+        allowed,
+        "needs " + allowed + ", was given " + was);
   }
 
   private static boolean isBegun(List<String> group, Map<?, ?> given) {

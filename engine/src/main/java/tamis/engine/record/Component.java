@@ -4,6 +4,7 @@ import java.lang.invoke.MethodHandle;
 import java.lang.invoke.MethodHandles;
 import java.lang.invoke.MethodType;
 import java.lang.reflect.RecordComponent;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,8 +16,13 @@ import org.jspecify.annotations.Nullable;
  * @param required whether it must be given
  * @param described its meaning and bounds
  * @param range its bounds, ready to compare
- * @param most how many entries or characters it may have; asked of each value, for which an
- *     annotation is too slow
+ * @param most how many entries or characters it may have; this and what follows is asked of each
+ *     value, for which an annotation is too slow
+ * @param fewest how few entries it may have
+ * @param limit the operator's limit on its entries
+ * @param nullAllowed whether {@code null} is read as left out
+ * @param accessor gives its value of a record
+ * @param figure gives it as it is if it is a {@code double}, which is then always there; else null
  */
 public record Component(
     String name,
@@ -26,7 +32,11 @@ public record Component(
     Described described,
     Range range,
     int most,
-    MethodHandle accessor) {
+    int fewest,
+    Limit limit,
+    boolean nullAllowed,
+    MethodHandle accessor,
+    @Nullable MethodHandle figure) {
 
   static Component of(Class<? extends Record> owner, RecordComponent part) {
     @Nullable Described described = part.getAnnotation(Described.class);
@@ -51,7 +61,27 @@ public record Component(
         described,
         Range.of(form, described),
         described.most(),
-        accessor(owner, part));
+        described.fewest(),
+        described.limit(),
+        described.nullAllowed(),
+        accessor(owner, part, Object.class),
+        part.getType() == double.class ? accessor(owner, part, double.class) : null);
+  }
+
+  /** Whether it is a number that is always there and that {@link #figureOf} gives. */
+  public boolean isFigure() {
+    return figure != null;
+  }
+
+  /** The number that {@code record} holds here. */
+  public double figureOf(Record record) {
+    try {
+      return (double) Objects.requireNonNull(figure).invokeExact((Object) record);
+    } catch (RuntimeException | Error thrown) {
+      throw thrown;
+    } catch (Throwable impossible) {
+      throw new IllegalStateException("an accessor threw a checked exception", impossible);
+    }
   }
 
   /** The value that {@code record} holds here; null if it holds none. */
@@ -65,11 +95,12 @@ public record Component(
     }
   }
 
-  private static MethodHandle accessor(Class<? extends Record> owner, RecordComponent part) {
+  private static MethodHandle accessor(
+      Class<? extends Record> owner, RecordComponent part, Class<?> type) {
     try {
       return MethodHandles.publicLookup()
           .unreflect(part.getAccessor())
-          .asType(MethodType.methodType(Object.class, Object.class));
+          .asType(MethodType.methodType(type, Object.class));
     } catch (IllegalAccessException hidden) {
       throw new IllegalArgumentException(owner + " must be public", hidden);
     }

@@ -1,7 +1,9 @@
 package tamis.engine.record;
 
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How much is read and expanded before it is refused.
@@ -13,7 +15,9 @@ import java.util.Map;
  */
 public record Limits(Map<Limit, Integer> counts, int depth, int expandedLines, int digits) {
   public Limits {
-    counts = Map.copyOf(counts);
+    Map<Limit, Integer> kept = new EnumMap<>(Limit.class);
+    kept.putAll(counts);
+    counts = Collections.unmodifiableMap(kept);
   }
 
   public static Limits usual() {
@@ -25,6 +29,7 @@ public record Limits(Map<Limit, Integer> counts, int depth, int expandedLines, i
   }
 
   public int of(Limit limit) {
-    return counts.getOrDefault(limit, limit.usual());
+    @Nullable Integer count = counts.get(limit);
+    return count == null ? limit.usual() : count;
   }
 }

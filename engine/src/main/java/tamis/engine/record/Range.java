@@ -2,15 +2,17 @@ package tamis.engine.record;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Bounds of a component in its own type, with the words that a person is told. */
 public final class Range {
-  private final List<Bound> bounds;
+  /** Asked of each value. */
+  private final Bound[] bounds;
 
   private Range(List<Bound> bounds) {
-    this.bounds = List.copyOf(bounds);
+    this.bounds = bounds.toArray(new Bound[0]);
   }
 
   private record Bound(Comparable<Object> limit, boolean low, boolean inclusive, String words) {
@@ -40,7 +42,7 @@ public final class Range {
   }
 
   private String words() {
-    return String.join(" and ", bounds.stream().map(Bound::words).toList());
+    return String.join(" and ", Arrays.stream(bounds).map(Bound::words).toList());
   }
 
   private static void add(

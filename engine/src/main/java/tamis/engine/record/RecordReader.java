@@ -25,8 +25,8 @@ public record RecordReader(
    * @throws Refusal with all faults
    */
   public <T extends Record> T read(Class<T> type, @Nullable Object tree) {
-    Reading reading = new Reading(this, new Faults());
-    @Nullable Object value = reading.value(new Form.Nested(type), null, tree, "");
+    Reading reading = new Reading(this, new Place(), new Faults());
+    @Nullable Object value = reading.value(new Form.Nested(type), null, tree);
     reading.faults().refuseIfAny();
     return type.cast(Objects.requireNonNull(value));
   }

@@ -17,7 +17,7 @@ final class Scalars {
 
   /** The value, or null with the fault gathered. */
   static @Nullable Object read(
-      RecordReader reader, Form form, Object tree, String at, Faults faults) {
+      RecordReader reader, Form form, Object tree, Place at, Faults faults) {
     if (form instanceof Form.Numeric number) {
       return number(reader, number, tree, at, faults);
     }
@@ -38,9 +38,9 @@ final class Scalars {
   }
 
   private static @Nullable Object number(
-      RecordReader reader, Form.Numeric form, Object tree, String at, Faults faults) {
+      RecordReader reader, Form.Numeric form, Object tree, Place at, Faults faults) {
     if (tree instanceof Number number) {
-      return faults.gather(at, () -> Numbers.convert(form, number));
+      return at.gather(faults, () -> Numbers.convert(form, number));
     }
     if (reader.textual() && tree instanceof String text) {
       String plain = decimal(reader, text);
@@ -48,7 +48,7 @@ final class Scalars {
         long digits = plain.chars().filter(c -> c >= '0' && c <= '9').count();
         return digits > reader.limits().digits()
             ? tooManyDigits(reader, text, digits, at, faults)
-            : faults.gather(at, () -> Numbers.convert(form, new BigDecimal(plain)));
+            : at.gather(faults, () -> Numbers.convert(form, new BigDecimal(plain)));
       }
       if (plain.indexOf(',') >= 0) {
         return comma(text, at, faults);
@@ -57,7 +57,7 @@ final class Scalars {
     return wrong(form, tree, at, faults);
   }
 
-  private static @Nullable Object flag(RecordReader reader, Object tree, String at, Faults faults) {
+  private static @Nullable Object flag(RecordReader reader, Object tree, Place at, Faults faults) {
     if (tree instanceof Boolean) {
       return tree;
     }
@@ -73,7 +73,7 @@ final class Scalars {
   }
 
   private static @Nullable Object text(
-      RecordReader reader, Form.Text form, Object tree, String at, Faults faults) {
+      RecordReader reader, Form.Text form, Object tree, Place at, Faults faults) {
     if (tree instanceof String text) {
       String plain = decimal(reader, text);
       @Nullable Double number =
@@ -81,14 +81,14 @@ final class Scalars {
       if (number != null && form.ofNumber() != null) {
         double value = number;
         var factory = form.ofNumber();
-        return faults.gather(at, () -> Calls.ofNumber(factory, value));
+        return at.gather(faults, () -> Calls.ofNumber(factory, value));
       }
-      return faults.gather(at, () -> Calls.parse(form.parse(), plain));
+      return at.gather(faults, () -> Calls.parse(form.parse(), plain));
     }
     if (tree instanceof Number number) {
       var factory = form.ofNumber();
       if (factory != null) {
-        return faults.gather(at, () -> Calls.ofNumber(factory, number.doubleValue()));
+        return at.gather(faults, () -> Calls.ofNumber(factory, number.doubleValue()));
       }
       if (!isQuantity(form.type())) {
         return wrong(form, tree, at, faults);
@@ -96,7 +96,7 @@ final class Scalars {
       faults.add(
           new Fault(
               FaultCode.NO_UNIT,
-              at,
+              at.toString(),
               number.toString(),
               Words.of(form),
               "a bare number has no unit: was " + number + ", must be " + Words.of(form)));
@@ -119,23 +119,23 @@ final class Scalars {
   }
 
   private static @Nullable Object tooManyDigits(
-      RecordReader reader, String text, long digits, String at, Faults faults) {
+      RecordReader reader, String text, long digits, Place at, Faults faults) {
     int most = reader.limits().digits();
     faults.add(
         new Fault(
             FaultCode.TOO_MANY_DIGITS,
-            at,
+            at.toString(),
             text,
             "at most " + most + " digits",
             "a number of " + digits + " digits; at most " + most + " are read"));
     return null;
   }
 
-  private static @Nullable Object comma(String text, String at, Faults faults) {
+  private static @Nullable Object comma(String text, Place at, Faults faults) {
     faults.add(
         new Fault(
             FaultCode.STRAY_COMMA,
-            at,
+            at.toString(),
             text,
             "a decimal point, or decimal=comma",
             "`" + text + "` has a comma; write a decimal point, or say decimal=comma"));
@@ -143,12 +143,12 @@ final class Scalars {
   }
 
   private static @Nullable Object notAllowed(
-      Form.Choice form, String given, String at, Faults faults) {
+      Form.Choice form, String given, Place at, Faults faults) {
     String allowed = String.join(", ", form.words().keySet());
     faults.add(
         new Fault(
             FaultCode.NOT_ALLOWED,
-            at,
+            at.toString(),
             given,
             allowed,
             "must be one of "
@@ -159,12 +159,16 @@ final class Scalars {
     return null;
   }
 
-  private static @Nullable Object wrong(Form form, Object tree, String at, Faults faults) {
+  private static @Nullable Object wrong(Form form, Object tree, Place at, Faults faults) {
     String allowed = Words.of(form);
     String given = Words.given(tree);
     faults.add(
         new Fault(
-            FaultCode.WRONG_TYPE, at, given, allowed, "must be " + allowed + ", was " + given));
+            FaultCode.WRONG_TYPE,
+            at.toString(),
+            given,
+            allowed,
+            "must be " + allowed + ", was " + given));
     return null;
   }
 }

@@ -90,6 +90,15 @@ class QuantityTest {
     assertThat(refusal("1".repeat(41) + " g").code()).isEqualTo(FaultCode.TOO_MANY_DIGITS);
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"0", "7", "000000012", "999999999", "1000000000", "12345678901", "3.5", "1e3"})
+  void whole_numbers_of_any_length_are_read_as_they_are(String number) {
+    assertThat(Quantity.parse(number + " g").low()).isEqualTo(Double.parseDouble(number));
+    assertThat(Quantity.parse("1/" + "1" + number + " g").low())
+        .isEqualTo(1 / Double.parseDouble("1" + number));
+  }
+
   @Test
   void a_number_too_small_to_tell_from_nothing_is_nothing() {
     assertThat(Quantity.parse("1e-999999999 g").amount()).isZero();

@@ -52,6 +52,18 @@ class ScaleStepTest {
   }
 
   @Test
+  void what_is_shown_is_what_decimal_arithmetic_gives() {
+    var random = new Random(43);
+    for (int i = 0; i < 20_000; i++) {
+      double grams = random.nextDouble() * Math.pow(10, random.nextInt(14) - 1);
+      double rounded = ScaleStep.round(grams, ScaleStep.usual(grams));
+      BigDecimal shown = BigDecimal.valueOf(rounded).movePointLeft(rounded < 1_000 ? 0 : 3);
+      assertThat(ScaleStep.shown(grams))
+          .isEqualTo(shown.stripTrailingZeros().toPlainString() + (rounded < 1_000 ? " g" : " kg"));
+    }
+  }
+
+  @Test
   void a_volume_is_shown_with_the_same_steps() {
     assertThat(ScaleStep.shownVolume(1_252.4)).isEqualTo("1.25 l");
     assertThat(ScaleStep.shownVolume(7.26)).isEqualTo("7.3 ml");
