@@ -115,6 +115,10 @@ class PricesAndTrialsTest {
         .isEqualTo(200);
     assertThat(get("/v1/prices?format=csv&decimal=comma").body()).isEqualTo(rows);
     assertThat(get("/v1/prices").body()).contains("\"11.95 EUR\"", "\"2.5 kg\"", "88.5");
+    String grouped = rows.replace("11,95", "1.250");
+    var refused = put("/v1/prices?decimal=comma", CSV, grouped, tag(get("/v1/prices")));
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body()).contains("stray-point", "1.250 EUR");
   }
 
   @Test

@@ -180,6 +180,14 @@ class QueryInputTest {
     assertThat(input.loss().value()).isEqualTo(0.25);
   }
 
+  /** In a country of decimal commas 1.250 kg are 1250 kg; elsewhere 1 kg and a quarter. */
+  @Test
+  void a_point_beside_decimal_commas_is_not_guessed() {
+    assertThat(faultsOf("mass=1.250+kg&step=0.5&loss=0.25&decimal=comma"))
+        .containsExactly("stray-point /mass", "stray-point /step", "stray-point /loss");
+    assertThat(input("mass=1.250+kg&decimal=point").mass().grams()).isEqualTo(1250);
+  }
+
   @Test
   void options_are_read() {
     Options options =

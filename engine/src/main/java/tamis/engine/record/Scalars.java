@@ -10,6 +10,7 @@ import tamis.engine.fault.Faults;
 /** Reads single values. */
 final class Scalars {
   private static final Pattern COMMA_BETWEEN_DIGITS = Pattern.compile("(?<=\\d),(?=\\d)");
+  private static final Pattern POINT_BETWEEN_DIGITS = Pattern.compile("\\d\\.\\d");
   private static final Pattern NUMBER =
       Pattern.compile("[-+]?(\\d+\\.?\\d*|\\.\\d+)([eE][-+]?\\d{1,6})?");
 
@@ -43,6 +44,9 @@ final class Scalars {
       return at.gather(faults, () -> Numbers.convert(form, number));
     }
     if (reader.textual() && tree instanceof String text) {
+      if (isPointed(reader, text)) {
+        return point(text, at, faults);
+      }
       String plain = decimal(reader, text);
       if (NUMBER.matcher(plain).matches()) {
         long digits = plain.chars().filter(c -> c >= '0' && c <= '9').count();
@@ -75,6 +79,9 @@ final class Scalars {
   private static @Nullable Object text(
       RecordReader reader, Form.Text form, Object tree, Place at, Faults faults) {
     if (tree instanceof String text) {
+      if (isQuantity(form.type()) && isPointed(reader, text)) {
+        return point(text, at, faults);
+      }
       String plain = decimal(reader, text);
       @Nullable Double number =
           form.ofNumber() != null && reader.textual() ? plainNumber(plain) : null;
@@ -114,6 +121,11 @@ final class Scalars {
     return NUMBER.matcher(text).matches() ? Double.valueOf(text) : null;
   }
 
+  /** Where a comma is the decimal mark, a point groups thousands: 1.250 would be either. */
+  private static boolean isPointed(RecordReader reader, String text) {
+    return reader.decimalComma() && POINT_BETWEEN_DIGITS.matcher(text).find();
+  }
+
   private static String decimal(RecordReader reader, String text) {
     return reader.decimalComma() ? COMMA_BETWEEN_DIGITS.matcher(text).replaceAll(".") : text;
   }
@@ -139,6 +151,20 @@ final class Scalars {
             text,
             "a decimal point, or decimal=comma",
             "`" + text + "` has a comma; write a decimal point, or say decimal=comma"));
+    return null;
+  }
+
+  private static @Nullable Object point(String text, Place at, Faults faults) {
+    faults.add(
+        new Fault(
+            FaultCode.STRAY_POINT,
+            at.toString(),
+            text,
+            "a decimal comma and no grouping, or decimal=point",
+            "`"
+                + text
+                + "` has a point, which may be a decimal point or group thousands; write a decimal"
+                + " comma and no grouping"));
     return null;
   }
 
