@@ -67,6 +67,9 @@ record ByPiece(String at, String cited, Notes notes) {
 
   /** A bare egg is a large one: nobody may think that the size went unseen. */
   private void remarkOnSize(PieceMass taken, List<PieceMass> rows, Ingredient ingredient) {
+    if (taken.state() != null) {
+      return;
+    }
     TreeSet<String> sizes = new TreeSet<>();
     String size = "";
     for (PieceMass row : rows) {
@@ -75,7 +78,7 @@ record ByPiece(String at, String cited, Notes notes) {
         size = row.typical().equals(taken.typical()) ? row.state() + ", " : size;
       }
     }
-    if (taken.state() == null && !sizes.isEmpty()) {
+    if (!sizes.isEmpty()) {
       notes.remark(
           "size-assumed",
           at,

@@ -1,6 +1,7 @@
 package tamis.engine.ingredient;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.fault.FaultCode;
@@ -24,9 +25,8 @@ record ByVolume(String at, String cited, Notes notes) {
               + "`, so a volume of it cannot be weighed; give a mass");
     }
     String wanted = state == null ? StateDensity.AS_MEASURED : state;
-    List<StateDensity> found = all.stream().filter(d -> d.state().equals(wanted)).toList();
-    if (!found.isEmpty()) {
-      StateDensity row = best(found, unit);
+    @Nullable StateDensity row = best(all, wanted, unit);
+    if (row != null) {
       IngredientSource.cite(row, ingredient, cited, notes);
       return row.of(unit);
     }
@@ -39,8 +39,7 @@ record ByVolume(String at, String cited, Notes notes) {
   /** No state is said and the food has only particular ones: the first, with the span of all. */
   private Spread anyState(List<StateDensity> all, Unit unit, Ingredient ingredient) {
     String first = all.get(0).state();
-    List<StateDensity> rows = all.stream().filter(d -> d.state().equals(first)).toList();
-    StateDensity row = best(rows, unit);
+    StateDensity row = Objects.requireNonNull(best(all, first, unit));
     IngredientSource.cite(row, ingredient, cited, notes);
     List<String> states = all.stream().map(StateDensity::state).distinct().toList();
     if (states.size() == 1) {
@@ -68,16 +67,25 @@ record ByVolume(String at, String cited, Notes notes) {
     return new Spread(low * unit.factor(), row.of(unit).typical(), high * unit.factor());
   }
 
-  /** The row weighed with the measure that is asked for, else with a cup, else the first. */
-  private static StateDensity best(List<StateDensity> rows, Unit unit) {
-    for (String measure : List.of(unit.symbol(), "cup")) {
-      for (StateDensity row : rows) {
-        if (measure.equals(row.measure())) {
+  /**
+   * Of a state the row weighed with the measure that is asked for, else with a cup, else the first;
+   * null if there is none.
+   */
+  private static @Nullable StateDensity best(List<StateDensity> all, String state, Unit unit) {
+    @Nullable StateDensity best = null;
+    for (StateDensity row : all) {
+      if (row.state().equals(state)) {
+        if (unit.symbol().equals(row.measure())) {
           return row;
         }
+        best = best == null || (isCup(row) && !isCup(best)) ? row : best;
       }
     }
-    return rows.get(0);
+    return best;
+  }
+
+  private static boolean isCup(StateDensity row) {
+    return "cup".equals(row.measure());
   }
 
   private static Refusal unknownState(String state, Ingredient ingredient, List<String> states) {

@@ -23,11 +23,21 @@ final class IngredientSource {
   /** Cites the built-in row, or the shop's own document where it says something else. */
   private static void cite(
       @Nullable Row built, Ingredient ingredient, String source, String cited, Notes notes) {
-    if (built != null && source.equals(built.source() + ", " + built.text("locator"))) {
+    if (built != null && isOf(built, source)) {
       notes.cite(built, cited);
       return;
     }
     notes.cite("ingredients", ingredient.id(), source, null, null, cited);
+  }
+
+  /** Whether a document names the source and place of a row, as one that was made of it does. */
+  private static boolean isOf(Row row, String source) {
+    String locator = row.text("locator");
+    int comma = row.source().length();
+    return source.length() == comma + ", ".length() + locator.length()
+        && source.startsWith(row.source())
+        && source.startsWith(", ", comma)
+        && source.endsWith(locator);
   }
 
   static void cite(Ingredient ingredient, String field, String cited, Notes notes) {
