@@ -7,9 +7,11 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import tamis.engine.fault.Refusal;
 import tamis.engine.formula.FormulaRef;
 import tamis.engine.formula.Line;
@@ -207,6 +209,36 @@ class IntakeTest extends CalculationContract<Intake.Input, Intake.Result> {
   void a_name_means_what_it_means_in_the_language_of_the_page() {
     Map<String, Object> french = Map.of("text", "200 g de prunes", "language", "fr");
     assertThat(result(french).lines().get(0).ingredient()).isEqualTo("plum");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      nullValues = "-",
+      value = {
+        "1/2 cake yeast|en|cake|yeast-fresh|yeast",
+        "2 tsp Hobday's baking powder|en|tsp|baking-powder|baking powder",
+        "1 cup Goat's whey powder|en|cup|-|Goat's whey powder",
+        "100 g whole buckwheat starch|en|g|-|whole buckwheat starch",
+        "1 whole nutmeg|en|-|nutmeg|nutmeg",
+        "100 g burro freddo a pezzetti|it|g|butter-unsalted|burro",
+        "100 g butter melted and cooled|en|g|butter-unsalted|butter",
+        "Una presa di sale|it|pinch|salt|sale",
+      })
+  void words_before_and_behind_a_name_are_told_from_it(
+      String text, String language, @Nullable String unit, @Nullable String ingredient, String as) {
+    IntakeLine line = LabelledLines.read(text, language).lines().get(0);
+    assertThat(line.unit()).isEqualTo(unit);
+    assertThat(line.ingredient()).isEqualTo(ingredient);
+    assertThat(line.asWritten()).isEqualTo(as);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"I 1/2 cups flour", "l/2 cup flour"})
+  void a_letter_in_place_of_a_one_is_told(String text) {
+    Intake.Result read = LabelledLines.read(text, "en");
+    assertThat(read.lines().get(0).quantity()).isIn(1.5, 0.5);
+    assertThat(read.unresolved().get(0).why()).contains("may be the figure 1");
   }
 
   @Test

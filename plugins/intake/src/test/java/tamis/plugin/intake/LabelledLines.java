@@ -13,11 +13,14 @@ import tamis.engine.kitchen.Pantry;
 import tamis.engine.kitchen.Shelf;
 import tamis.engine.record.Limits;
 import tamis.engine.record.RecordReader;
+import tamis.engine.spi.Answer;
 
 /**
  * Lines with what a baker says that they mean: {@code text|language|quantity|unit|ingredient|
  * asWritten|state|preparation}. A quantity is a number, {@code low-high}, {@code as needed} or
- * empty; an empty ingredient must not be read as any.
+ * empty; an empty ingredient must not be read as any. {@code ?a/b} is a name that leaves open which
+ * of several is meant: it must stay open, or one of them be read and told with a remark. State and
+ * preparation are as the reader divides them: words before the food, words behind it.
  */
 final class LabelledLines {
   private static final double NEAR = 5e-4;
@@ -46,15 +49,20 @@ final class LabelledLines {
   }
 
   static Intake.Result read(String text, String language) {
+    return answer(text, language).result();
+  }
+
+  private static Answer<Intake.Result> answer(String text, String language) {
     Pantry kitchen = new Pantry(Shelf.empty(), Pantry.Fittings.of(List.of(new IntakePlugin())));
     Map<String, Object> input = Map.of("text", text, "language", language);
     Intake.Input read = new RecordReader(kitchen, Limits.usual()).read(Intake.Input.class, input);
-    return new Intake().calculate(read, kitchen).result();
+    return new Intake().calculate(read, kitchen);
   }
 
   private void check(String[] label) {
     lines++;
-    Intake.Result result = read(label[0], label[1]);
+    Answer<Intake.Result> answer = answer(label[0], label[1]);
+    Intake.Result result = answer.result();
     String where = label[0] + " -> ";
     if (result.lines().size() != 1) {
       wrong.add(where + "was no line of ingredients: " + result.passages());
@@ -66,7 +74,10 @@ final class LabelledLines {
     boolean quantity = quantity(line, label[2]);
     boolean unit = Objects.requireNonNullElse(line.unit(), "").equals(label[3]);
     String id = Objects.requireNonNullElse(line.ingredient(), "");
-    boolean ingredient = id.equals(label[4]);
+    boolean open = label[4].startsWith("?");
+    boolean remarked = answer.remarks().stream().anyMatch(r -> r.code().equals("name-assumed"));
+    boolean ingredient =
+        open ? id.isEmpty() || isOneOf(label[4], id, told || remarked) : id.equals(label[4]);
     boolean words = line.asWritten().equals(label[5]);
     boolean state = Objects.requireNonNullElse(line.state(), "").equals(label[6]);
     boolean work = Objects.requireNonNullElse(line.preparation(), "").equals(label[7]);
@@ -86,6 +97,10 @@ final class LabelledLines {
     if (badly && !told) {
       silently.add(where + got(line));
     }
+  }
+
+  private static boolean isOneOf(String label, String id, boolean told) {
+    return told && List.of(label.substring(1).split("/", -1)).contains(id);
   }
 
   private static String got(IntakeLine line) {

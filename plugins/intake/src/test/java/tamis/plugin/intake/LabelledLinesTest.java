@@ -3,7 +3,7 @@ package tamis.plugin.intake;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * How much of labelled lines is read right, field by field; printed, and held to a floor.
@@ -14,17 +14,35 @@ import org.junit.jupiter.params.provider.ValueSource;
  * Beeton, Book of Household Management (1907), P. Muskett, The Art of Living in Australia (1893),
  * E. Acton, Modern Cookery (1845) and I. Copenrath, Regensburger Kochbuch (1902); their last German
  * lines are our own.
+ *
+ * <p>{@code fresh-lines} and {@code unseen-lines} were labelled by a reader who did not know the
+ * grammar: each has about 130 lines from books and about 110 of its own. Both take lines from F. M.
+ * Farmer, The Boston Cooking-School Cook Book (1910; chapters 30 and 32), I. Beeton, The Book of
+ * Household Management (1861), Fletcher Manufacturing Co., The Candy Maker's Guide (1896), Woman's
+ * Institute of Domestic Arts and Sciences, Library of Cookery, volume 4 (1923, the year from
+ * memory), C. H. Goudiss and A. M. Goudiss, Foods That Will Win the War (1918), and P. Artusi, La
+ * scienza in cucina e l'arte di mangiar bene (1891, in a later edition before 1929).
+ *
+ * <p>At its first run, before anything was tuned to it, {@code unseen-lines} had 98.3 % of the
+ * quantities, 96.1 % of the units and 86.5 % of the ingredients right, and nothing silently wrong.
+ * What it has now is no measure of lines that nobody has tuned for.
  */
 class LabelledLinesTest {
   @ParameterizedTest(name = "{0}")
-  @ValueSource(
-      strings = {"own-lines.csv", "held-lines.csv", "old-book-lines.csv", "later-book-lines.csv"})
-  void lines_are_read_as_a_baker_reads_them(String file) {
+  @CsvSource({
+    "own-lines.csv, 0.99",
+    "held-lines.csv, 0.99",
+    "old-book-lines.csv, 0.99",
+    "later-book-lines.csv, 0.98",
+    "fresh-lines.csv, 0.95",
+    "unseen-lines.csv, 0.97",
+  })
+  void lines_are_read_as_a_baker_reads_them(String file, double ingredients) {
     LabelledLines labelled = LabelledLines.of(file);
     System.out.println(labelled.report(file));
     assertThat(labelled.silentlyWrong()).as("silently wrong").isEmpty();
-    assertThat(labelled.right("quantity")).isGreaterThanOrEqualTo(0.97);
-    assertThat(labelled.right("unit")).isGreaterThanOrEqualTo(0.97);
-    assertThat(labelled.right("ingredient")).isGreaterThanOrEqualTo(0.93);
+    assertThat(labelled.right("quantity")).isGreaterThanOrEqualTo(0.99);
+    assertThat(labelled.right("unit")).isGreaterThanOrEqualTo(0.99);
+    assertThat(labelled.right("ingredient")).isGreaterThanOrEqualTo(ingredients);
   }
 }

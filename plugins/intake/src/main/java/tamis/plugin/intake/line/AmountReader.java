@@ -51,6 +51,10 @@ public record AmountReader(Tongue tongue, Phrase phrase) {
 
   /** One number, without what would make a range of it. */
   public @Nullable Amount single(int from) {
+    @Nullable Amount misread = misread(from);
+    if (misread != null) {
+      return misread;
+    }
     if (phrase.isNumber(from)) {
       Token number = phrase.get(from);
       if (number.value() < 1 && number.value() > 0) { // "½ a lb.", "¾ of a pint"
@@ -83,6 +87,28 @@ public record AmountReader(Tongue tongue, Phrase phrase) {
     return half == null
         ? Amount.exactly(1, from + 1, true, null)
         : part(Double.parseDouble(half), behindPart(from + 1));
+  }
+
+  /**
+   * "I 1/2", "l/2": a scanned 1 that was taken for a letter; told, for it may be something else.
+   */
+  private @Nullable Amount misread(int from) {
+    boolean letter = from == 0 && (isLetter("I") || isLetter("l"));
+    boolean over = letter && phrase.is(1, "/") && phrase.touches(1) && phrase.touches(2);
+    int number = over ? 2 : 1;
+    if (!letter || !phrase.isNumber(number) || phrase.get(number).value() <= 0) {
+      return null;
+    }
+    double value = phrase.get(number).value();
+    String doubt = "`" + phrase.get(0).text() + "` may be the figure 1";
+    if (over) {
+      return Amount.exactly(1 / value, number + 1, false, doubt);
+    }
+    return value < 1 ? Amount.exactly(1 + value, number + 1, false, doubt) : null;
+  }
+
+  private boolean isLetter(String letter) {
+    return phrase.isWord(0) && phrase.get(0).text().equals(letter);
   }
 
   /** Twenty-four. */

@@ -29,8 +29,13 @@ record Leftover(Tongue tongue, NameFinder finder, Measures measures, String text
   private static final Pattern THEIR_WEIGHT =
       Pattern.compile("(?i)\\b(their|its|same|equal) weight\\b");
 
+  static boolean isCake(Measure measure) {
+    return CAKES.contains(String.valueOf(measure.unit()));
+  }
+
   void check(Gathered gathered) {
     eggSize(gathered);
+    kind(gathered);
     byUnit(gathered);
     if (!gathered.isKnown()) {
       return;
@@ -56,6 +61,27 @@ record Leftover(Tongue tongue, NameFinder finder, Measures measures, String text
     if (how != null) {
       gathered.measuredAs(how.value());
     }
+  }
+
+  /** "Almonds, blanched and cut": a word behind the name that makes another food of it. */
+  private void kind(Gathered gathered) {
+    for (String said : gathered.preparations()) {
+      Tongue.@Nullable Match kind = tongue.match("kind", Phrase.of(said, tongue), 0);
+      for (String name : kind == null ? List.<String>of() : turned(kind.value(), gathered)) {
+        @Nullable Found found = finder.find(name);
+        @Nullable Found plain = gathered.found();
+        if (found != null && found.isKnown() && plain != null && !found.equals(plain)) {
+          gathered.name(
+              gathered.asWritten(), found.alsoAssumed("`" + name + "`, by what is said of it"));
+          return;
+        }
+      }
+    }
+  }
+
+  private static List<String> turned(String kind, Gathered gathered) {
+    String name = gathered.asWritten();
+    return List.of(kind + " " + name, name + " " + kind);
   }
 
   /** A cake of yeast is of fresh yeast; leaves of gelatine are no powder, and spoons are of it. */
@@ -96,6 +122,12 @@ record Leftover(Tongue tongue, NameFinder finder, Measures measures, String text
     @Nullable Found sized = of.isEmpty() ? null : sizedEgg(of);
     if (sized != null && sized.isKnown()) {
       gathered.name(gathered.asWritten(), sized);
+    }
+    @Nullable Measure measure = gathered.measure();
+    @Nullable Found egg = gathered.found();
+    boolean counted = measure != null && measure.unit() == null;
+    if (counted && egg != null && egg.isId("egg") && egg.assumed() == null) {
+      gathered.name(gathered.asWritten(), egg.alsoAssumed("US large assumed"));
     }
   }
 

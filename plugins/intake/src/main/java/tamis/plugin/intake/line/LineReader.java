@@ -143,7 +143,7 @@ public final class LineReader {
     boolean isName =
         measure.container()
             && measure.size() == null
-            && (nothingBehind || isName(phrase, unitStart));
+            && (nothingBehind || (isName(phrase, unitStart) && !isCake(phrase, measure)));
     if (isName) {
       // "3 cloves" is what is counted, not a measure of something
       gathered.measure(
@@ -170,6 +170,13 @@ public final class LineReader {
   private boolean isName(Phrase phrase, int from) {
     @Nullable Found found = finder.find(phrase.text(from, new Tail(tongue, phrase).nameEnd(from)));
     return found != null && found.isKnown();
+  }
+
+  /** "1/2 cake yeast" is half a cake, though cake yeast is a name, too. */
+  private boolean isCake(Phrase phrase, Measure measure) {
+    @Nullable Found of =
+        finder.find(phrase.text(measure.next(), new Tail(tongue, phrase).nameEnd(measure.next())));
+    return of != null && of.candidates().contains("yeast-fresh") && Leftover.isCake(measure);
   }
 
   private void named(Phrase phrase, int from, Gathered gathered) {

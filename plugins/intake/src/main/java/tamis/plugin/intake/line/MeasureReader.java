@@ -168,10 +168,19 @@ public record MeasureReader(Tongue tongue, Phrase phrase, Measures measures) {
   /** An amount with its unit and how it is filled. */
   @Nullable Measure single(int from) {
     List<String> manner = new ArrayList<>();
-    int at = manners(from, manner);
-    @Nullable Amount amount = new AmountReader(tongue, phrase).at(at);
+    int circa = tongue.behind("circa", phrase, from);
+    boolean about = circa > from && phrase.isNumber(circa); // "c. 240 g", but "c. flour" is a cup
+    int at = manners(about ? circa : from, manner);
+    Tongue.@Nullable Match couple = tongue.match("couple", phrase, at);
+    @Nullable Amount amount =
+        couple == null
+            ? new AmountReader(tongue, phrase).at(at)
+            : Amount.exactly(Double.parseDouble(couple.value()), couple.next(), true, null);
     if (amount == null) {
       return null;
+    }
+    if (about || couple != null) {
+      manner.add("about");
     }
     int more = tongue.behind("more", phrase, amount.next());
     if (more > amount.next()) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import tamis.engine.ingredient.PieceMass;
 import tamis.plugin.intake.name.Found;
 import tamis.plugin.intake.name.NameFinder;
 import tamis.plugin.intake.word.Phrase;
@@ -11,6 +12,33 @@ import tamis.plugin.intake.word.Tongue;
 
 /** Finds which of the words of a line name the ingredient, and what the others say of it. */
 final class NameReader {
+  /** Beasts and trades whose name tells one food from another: goat's milk is not cow's. */
+  private static final Set<String> NO_MAKERS =
+      Set.of(
+          "goat",
+          "sheep",
+          "ewe",
+          "mare",
+          "cow",
+          "buffalo",
+          "camel",
+          "calf",
+          "pig",
+          "lamb",
+          "duck",
+          "goose",
+          "quail",
+          "baker",
+          "brewer",
+          "confectioner",
+          "cook",
+          "lady",
+          "shepherd",
+          "farmer");
+
+  private static final int MOST_WORDS_OF_WORK = 8;
+  private static final List<String> WORK = List.of("state", "adverb", "temper", "quality", "and");
+
   private final Tongue tongue;
   private final NameFinder finder;
   private final Phrase phrase;
@@ -102,10 +130,28 @@ final class NameReader {
       }
     }
     int last = ends.get(ends.size() - 1);
-    for (int i = last - 1; i > from && isState(i); i--) {
-      ends.add(i);
+    for (int i = last - 1; i > from && i >= last - MOST_WORDS_OF_WORK; i--) {
+      if (isWork(i, last)) {
+        ends.add(i);
+      }
     }
     return ends;
+  }
+
+  /** Whether nothing but what was done to a food is said: "melted and cooled", "a pezzetti". */
+  private boolean isWork(int from, int to) {
+    int at = from;
+    while (at < to) {
+      int next = phrase.isWord(at) && isState(at) ? at + 1 : at;
+      for (String kind : WORK) {
+        next = Math.max(next, tongue.behind(kind, phrase, at));
+      }
+      if (next == at || next > to) {
+        return false;
+      }
+      at = next;
+    }
+    return true;
   }
 
   /** Whether all words up to a token are states. */
@@ -143,6 +189,7 @@ final class NameReader {
   private @Nullable Stripped front(int from, int to) {
     List<ReadLine.State> states = new ArrayList<>();
     @Nullable String size = null;
+    @Nullable String maker = null;
     int adverbs = -1; // where adverbs begin that wait for their state
     int odd = 0;
     int at = from;
@@ -157,7 +204,8 @@ final class NameReader {
           String left = phrase.text(adverbs, at);
           states.add(new ReadLine.State(left, left, true));
         }
-        return new Stripped(at, to, found, states, size, odd);
+        return new Stripped(
+            at, to, maker == null ? found : found.alsoAssumed(maker), states, size, odd);
       }
       Tongue.@Nullable Match temper = tongue.match("temper", phrase, at);
       Tongue.@Nullable Match big = tongue.match("size", phrase, at);
@@ -187,11 +235,42 @@ final class NameReader {
         at = tongue.behind("of", phrase, at);
       } else if (at > from && (phrase.is(at, ",") || phrase.isDash(at))) {
         at++;
+      } else if (isMaker(at) && at + 1 < to) {
+        odd++;
+        String name = phrase.text(at, at + 1);
+        states.add(new ReadLine.State(name, name, true));
+        maker = "`" + name + "` is read as its maker";
+        at++;
+      } else if (isEntire(at, to)) {
+        states.add(new ReadLine.State(phrase.text(at, at + 1), "whole", true));
+        at++;
       } else {
         return null;
       }
     }
     return null;
+  }
+
+  /** "A whole nutmeg" is one; "whole spelt flour" is another flour. */
+  private boolean isEntire(int at, int to) {
+    @Nullable Found rest =
+        tongue.match("entire", phrase, at) == null || at + 1 >= to
+            ? null
+            : finder.find(phrase.text(at + 1, to));
+    return rest != null
+        && rest.ingredient() != null
+        && rest.ingredient().pieces().stream()
+            .anyMatch(piece -> piece.piece().equals(PieceMass.EACH));
+  }
+
+  /** "Hobday's baking powder": a name that owns the food says who made it, not what it is. */
+  private boolean isMaker(int at) {
+    String word = phrase.folded(at, at + 1);
+    boolean owns =
+        phrase.isWord(at) && word.endsWith("'s") && tongue.language().code().equals("en");
+    return owns
+        && Character.isUpperCase(phrase.text().charAt(phrase.get(at).start()))
+        && !NO_MAKERS.contains(word.substring(0, word.length() - 2));
   }
 
   /** A state, with the adverbs before it: "freshly grated". */

@@ -40,7 +40,15 @@ record Tail(Tongue tongue, Phrase phrase) {
     if (!few || state || adverb || tongue.match("tail", phrase, end + 1) != null) {
       return false;
     }
-    @Nullable Found turned = finder.find(phrase.text(end + 1, stop) + " " + phrase.text(from, end));
+    int noun = from; // "pure chocolate, unsweetened"
+    while (tongue.behind("quality", phrase, noun) > noun && noun < end) {
+      noun = tongue.behind("quality", phrase, noun);
+    }
+    if (noun >= end) {
+      return false;
+    }
+    String behind = phrase.text(end + 1, phrase.is(stop - 1, ".") ? stop - 1 : stop);
+    @Nullable Found turned = finder.find(behind + " " + phrase.text(noun, end));
     @Nullable Found plain = finder.find(phrase.text(from, end));
     if (turned == null || turned.ingredient() == null) {
       return false;
@@ -50,7 +58,7 @@ record Tail(Tongue tongue, Phrase phrase) {
     if (same || ground) {
       return false;
     }
-    gathered.name(phrase.text(from, stop), turned);
+    gathered.name(phrase.text(from, phrase.is(stop - 1, ".") ? stop - 1 : stop), turned);
     gathered.loosen(0.1);
     gathered.preparation(phrase.text(stop, phrase.size()));
     needed(stop, gathered);
@@ -185,7 +193,8 @@ record Tail(Tongue tongue, Phrase phrase) {
     }
     int kind = tongue.behind("kindmark", phrase, from);
     kind = kind > from && phrase.is(kind, ".") ? kind + 1 : kind;
-    String inside = phrase.text(kind, to);
+    boolean share = to - 2 > kind && phrase.is(to - 2, "%"); // "35% fat"
+    String inside = phrase.text(kind, share ? to - 1 : to);
     String name = gathered.asWritten();
     for (String words :
         List.of(name + " (" + inside + ")", name + " " + inside, inside + " " + name)) {

@@ -33,6 +33,12 @@ public record Found(
     return new Found(ingredient, candidates, assumed, true, why);
   }
 
+  /** The same, with one thing more that is taken for granted. */
+  public Found alsoAssumed(String more) {
+    String all = assumed == null ? more : assumed + "; " + more;
+    return new Found(ingredient, candidates, all, foreign, why);
+  }
+
   public boolean isKnown() {
     return ingredient != null;
   }

@@ -25,6 +25,7 @@ public final class Tongue {
 
   private static final int MOST_WORDS = 4;
   private static final int MOST_TOKENS_OF_A_UNIT = 6;
+  private static final int MOST_TOKENS_OF_A_CONTAINER = 3;
   private static final Set<Dimension> OF_INGREDIENTS =
       Set.of(Dimension.MASS, Dimension.VOLUME, Dimension.COUNT, Dimension.RATIO);
   private static final Map<Language, Tongue> ALL = all();
@@ -48,6 +49,10 @@ public final class Tongue {
       if (row.text("language").equals(language.code())) {
         String word = row.text("word");
         @Nullable String value = row.textOrNull("value");
+        if (row.text("kind").equals("measure")) {
+          unit(word, String.valueOf(value));
+          continue;
+        }
         Map<String, String> of =
             row.text("kind").equals("unit")
                 ? containers
@@ -158,9 +163,13 @@ public final class Tongue {
 
   /** A thing that is counted, such as a package, a slice or a leaf. */
   public @Nullable Match container(Phrase phrase, int from) {
-    for (int length = 2; length > 0; length--) {
+    for (int length = MOST_TOKENS_OF_A_CONTAINER; length > 0; length--) {
       if (phrase.has(from + length - 1)) {
-        @Nullable String symbol = containers.get(phrase.folded(from, from + length));
+        String folded = phrase.folded(from, from + length);
+        @Nullable String symbol = containers.get(folded);
+        if (symbol == null && length > 2) {
+          symbol = containers.get(folded.replace('-', ' ')); // breakfast-cupful
+        }
         if (symbol != null) {
           return abbreviated(phrase, new Match(symbol, from + length));
         }
