@@ -15,8 +15,11 @@ import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import tamis.api.store.Backup;
+import tamis.api.store.Document;
 import tamis.api.store.GuardedDatabase;
 import tamis.api.store.SqlStore;
+import tamis.engine.price.PriceList;
 
 /** A store that cannot be used is one clear line and exit 2, and stays as it is. */
 class UnusableStoreCommandTest {
@@ -98,6 +101,22 @@ class UnusableStoreCommandTest {
     var run = ProgramRun.of(Map.of(), "export", "--data", "" + directory, "--out", "/dev/full");
     assertThat(run.exit()).as(run.err()).isEqualTo(2);
     assertThat(run.err().lines()).singleElement().asString().contains("the export is not whole");
+  }
+
+  @Test
+  void a_restore_over_documents_without_replace() throws IOException {
+    try (var store = SqlStore.sqlite(file(), Clock.systemUTC())) {
+      store.create(Document.of(PriceList.empty()), "local");
+      Backup.write(store, Path.of(saved()));
+    }
+    byte[] before = Files.readAllBytes(file());
+    var refused = ProgramRun.of(Map.of(), "restore", "--data", "" + directory, saved());
+    assertThat(refused.exit()).as(refused.err()).isEqualTo(2);
+    assertThat(refused.err().lines()).singleElement().asString().contains("--replace");
+    assertThat(Files.readAllBytes(file())).isEqualTo(before);
+    var replaced =
+        ProgramRun.of(Map.of(), "restore", "--replace", "--data", "" + directory, saved());
+    assertThat(replaced.exit()).as(replaced.err()).isZero();
   }
 
   private void refused(Map<String, String> environment, String command, String said)
