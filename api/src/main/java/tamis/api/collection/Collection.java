@@ -78,7 +78,11 @@ public final class Collection implements AutoCloseable {
   public static Collection of(Task task, Calculation<?, ?> calculation, Kitchen kitchen)
       throws IOException {
     var names = task.files().stream().map(SourceFile::name).collect(Collectors.toSet());
-    var out = OutFolder.at(task.out(), origin -> names.contains(fileOf(origin)));
+    var paths =
+        task.files().stream()
+            .map(file -> file.path().toAbsolutePath().normalize())
+            .collect(Collectors.toSet());
+    var out = OutFolder.at(task.out(), origin -> names.contains(fileOf(origin)), paths);
     return new Collection(task, calculation, kitchen, out, SideFile.at(task.side()));
   }
 
@@ -104,7 +108,9 @@ public final class Collection implements AutoCloseable {
     long done = 0;
     for (var file : task.files()) {
       try {
-        read(file, all);
+        if (!out.holds(file.path())) {
+          read(file, all);
+        }
       } catch (SourceFile.Unreadable unreadable) {
         rejected.add(file.name() + " " + unreadable.getMessage());
       } catch (Refusal refusal) {
@@ -166,7 +172,9 @@ public final class Collection implements AutoCloseable {
         switch (task.form()) {
           case JSON, NDJSON -> ResultJson.bytes(named(formula, id, file.name()));
           case JSONLD -> rendered(calculation, answer, "ld+json");
-          case CSV -> rendered(calculation, answer, "csv");
+          case CSV ->
+              LinesTable.with(
+                  rendered(calculation, answer, "csv"), named(formula, id, file.name()));
         };
     if (all == null) {
       out.write(id + ending, bytes, origin);
@@ -189,6 +197,9 @@ public final class Collection implements AutoCloseable {
   }
 
   private static String words(Formula formula, SourceFile file) {
+    if (formula.id() != null) { // it was a document before
+      return formula.id();
+    }
     String slug = slug(formula.title() == null ? file.stem() : formula.title());
     String base = slug.isEmpty() ? slug(file.stem()) : slug;
     return base.isEmpty() ? "formula" : base;
@@ -217,7 +228,7 @@ public final class Collection implements AutoCloseable {
         formula.packaging(),
         formula.flour(),
         formula.notes(),
-        origin);
+        formula.origin() == null ? origin : formula.origin());
   }
 
   private static Object value(Record record, String name) {

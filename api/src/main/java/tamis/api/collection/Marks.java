@@ -67,6 +67,11 @@ final class Marks implements AutoCloseable {
     return mark != null && (mark.now().equals(fingerprint) || fingerprint.equals(mark.before()));
   }
 
+  /** Whether a file was written, or was to be. */
+  boolean isKnown(String name) {
+    return marks.containsKey(name);
+  }
+
   /** The file that was made of a recipe before, or null. */
   @Nullable String nameOf(String origin) {
     return names.get(origin);

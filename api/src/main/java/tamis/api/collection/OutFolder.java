@@ -29,23 +29,26 @@ final class OutFolder implements AutoCloseable {
   private final Path folder;
   private final Marks marks;
   private final Predicate<String> isRead;
+  private final Set<Path> sources;
   private final Set<String> taken = new HashSet<>();
   private final Map<String, Integer> numbers = new HashMap<>();
   private final Map<String, String> kept = new TreeMap<>();
   private int written;
 
-  private OutFolder(Path folder, Marks marks, Predicate<String> isRead) {
+  private OutFolder(Path folder, Marks marks, Predicate<String> isRead, Set<Path> sources) {
     this.folder = folder;
     this.marks = marks;
     this.isRead = isRead;
+    this.sources = sources;
   }
 
   /**
    * @param isRead whether the file of a recipe is read in this run
+   * @param sources files of this run, which may lie in the folder and are never written over
    */
-  static OutFolder at(Path folder, Predicate<String> isRead) throws IOException {
+  static OutFolder at(Path folder, Predicate<String> isRead, Set<Path> sources) throws IOException {
     Files.createDirectories(folder);
-    return new OutFolder(folder, Marks.at(folder.resolve(MARKS)), isRead);
+    return new OutFolder(folder, Marks.at(folder.resolve(MARKS)), isRead, sources);
   }
 
   /**
@@ -61,11 +64,16 @@ final class OutFolder implements AutoCloseable {
       String id = number == 1 ? words : words + "-" + number;
       String owner = marks.originOf(id + ending);
       boolean anothers = !owner.isEmpty() && !owner.equals(origin) && isRead.test(owner);
-      if (!anothers && taken.add(id + ending)) {
+      if (!anothers && !isSource(id + ending) && taken.add(id + ending)) {
         numbers.put(words, number + 1);
         return id;
       }
     }
+  }
+
+  private boolean isSource(String name) {
+    var path = folder.resolve(name).toAbsolutePath().normalize();
+    return sources.contains(path) && !marks.isKnown(name);
   }
 
   private static boolean isOf(String name, String words, String ending) {
@@ -74,6 +82,13 @@ final class OutFolder implements AutoCloseable {
     }
     String number = name.substring(words.length(), name.length() - ending.length());
     return number.isEmpty() || number.matches("-\\d+");
+  }
+
+  /** Whether a file was written here: in the folder that is read, it is no recipe of its own. */
+  boolean holds(Path file) {
+    var path = file.toAbsolutePath().normalize();
+    boolean here = folder.toAbsolutePath().normalize().equals(path.getParent());
+    return here && marks.isKnown(String.valueOf(path.getFileName()));
   }
 
   /** Writes a file, unless somebody changed it since it was written. */

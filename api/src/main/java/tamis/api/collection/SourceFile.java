@@ -29,7 +29,7 @@ public record SourceFile(Path path, String name) {
   private static final Map<String, String> FORMS =
       Map.of(
           "txt", "text", "md", "text", "text", "text", "csv", "csv", "tsv", "csv", "json", "jsonld",
-          "jsonld", "jsonld", "html", "html", "htm", "html");
+          "jsonld", "jsonld", "ndjson", "jsonld", "html", "html", "htm", "html");
 
   /** A file that cannot be read; told as one line. */
   static final class Unreadable extends Exception {

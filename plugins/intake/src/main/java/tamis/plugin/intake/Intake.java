@@ -33,7 +33,8 @@ public final class Intake implements Calculation<Intake.Input, Intake.Result> {
               example = "2 1/4 cups all-purpose flour, sifted",
               most = LONGEST)
           @Nullable String text,
-      @Described("A Recipe of schema.org as JSON-LD: an object, a list, a graph, or their text")
+      @Described(
+              "A Recipe of schema.org as JSON-LD, or a formula: an object, a list, a graph, or their text")
           @Nullable Object jsonld,
       @Described(
               value = "A table with named columns: ingredient, quantity, unit … or line",
@@ -98,7 +99,7 @@ public final class Intake implements Calculation<Intake.Input, Intake.Result> {
   @Override
   public Answer<Result> calculate(Input input, Kitchen kitchen) {
     Notes notes = new Notes();
-    Source source = Sources.of(input, notes);
+    Source source = Sources.of(input, kitchen, notes);
     Reading reading = Reading.of(source, input, kitchen, notes);
     return Answer.of(reading.result(), notes);
   }

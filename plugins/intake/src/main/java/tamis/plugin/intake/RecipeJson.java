@@ -26,11 +26,14 @@ final class RecipeJson {
   private RecipeJson() {}
 
   static String of(Intake.Result result) {
+    return JsonText.write(recipe(result.formula(), result.language()));
+  }
+
+  static Map<String, Object> recipe(@Nullable Formula formula, String language) {
     Map<String, Object> recipe = new LinkedHashMap<>();
     recipe.put("@context", List.of("https://schema.org", Map.of("tamis", "urn:tamis:")));
     recipe.put("@type", "Recipe");
-    recipe.put("inLanguage", result.language());
-    @Nullable Formula formula = result.formula();
+    recipe.put("inLanguage", language);
     if (formula != null) {
       if (formula.title() != null) {
         recipe.put("name", formula.title());
@@ -43,7 +46,7 @@ final class RecipeJson {
       }
       recipe.put(RecipeNodes.DOCUMENT, PlainValues.of(formula));
     }
-    return JsonText.write(recipe);
+    return recipe;
   }
 
   private static void yields(@Nullable Yield yield, Map<String, Object> recipe) {

@@ -10,6 +10,7 @@ import tamis.engine.fault.Fault;
 import tamis.engine.fault.FaultCode;
 import tamis.engine.fault.Refusal;
 import tamis.engine.note.Notes;
+import tamis.engine.spi.Kitchen;
 import tamis.plugin.intake.source.Divided;
 import tamis.plugin.intake.source.JsonText;
 import tamis.plugin.intake.source.Opened;
@@ -30,7 +31,7 @@ final class Sources {
 
   private Sources() {}
 
-  static Source of(Intake.Input input, Notes notes) {
+  static Source of(Intake.Input input, Kitchen kitchen, Notes notes) {
     Object given =
         Stream.of(input.text(), input.csv(), input.html(), input.jsonld())
             .filter(Objects::nonNull)
@@ -45,7 +46,10 @@ final class Sources {
       LAST.set(new Last(form(input), given, opened));
     }
     opened.broken().forEach(why -> notes.remark("json-ld-broken", "/html", why));
-    return opened.recipe(input.recipe() == null ? 1 : input.recipe());
+    Source source = opened.recipe(input.recipe() == null ? 1 : input.recipe());
+    return source.isDocument()
+        ? Documents.written(source, kitchen, input.csv() == null ? "/jsonld" : "/csv")
+        : source;
   }
 
   private static int form(Intake.Input input) {
@@ -57,17 +61,23 @@ final class Sources {
       return Divided.opened(input.text());
     }
     if (input.csv() != null) {
-      return Sheet.opened(input.csv());
+      @Nullable Map<?, ?> document = Sheet.document(input.csv());
+      return document == null ? Sheet.opened(input.csv()) : Documents.opened(List.of(document));
     }
     if (input.html() != null) {
       return WebPage.opened(input.html());
     }
-    List<Map<?, ?>> recipes = RecipeNodes.in(given instanceof String text ? parsed(text) : given);
+    @Nullable Object tree = given instanceof String text ? parsed(text) : given;
+    List<Map<?, ?>> documents = Documents.in(tree);
+    if (!documents.isEmpty()) {
+      return Documents.opened(documents);
+    }
+    List<Map<?, ?>> recipes = RecipeNodes.in(tree);
     if (recipes.isEmpty()) {
       throw Refusal.of(
           FaultCode.NO_SUCH_VALUE,
           "/jsonld",
-          "there is no object of the type Recipe in it; send the page as text or html instead");
+          "there is no formula and no object of the type Recipe in it; send the page as text or html instead");
     }
     return new Opened(
         recipes.size(),
@@ -79,6 +89,10 @@ final class Sources {
     try {
       return JsonText.parse(text);
     } catch (JsonText.Broken broken) {
+      @Nullable List<Object> lines = Documents.lines(text);
+      if (lines != null && lines.size() > 1) {
+        return lines;
+      }
       throw new Refusal(
           new Fault(
               FaultCode.NOT_ALLOWED,

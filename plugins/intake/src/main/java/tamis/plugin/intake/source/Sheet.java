@@ -73,6 +73,63 @@ public final class Sheet {
     return Opened.of(sheet.recipes.values().stream().map(recipe -> recipe.source(count)).toList());
   }
 
+  /**
+   * A table of lines that was written with its formula beside it, in the column {@code document}:
+   * the rows are its lines, whatever was changed in them since; null if it is no such table.
+   */
+  public static @Nullable Map<?, ?> document(String csv) {
+    List<List<String>> rows = new CsvRows(csv).all();
+    int at = rows.isEmpty() ? -1 : rows.get(0).indexOf("document");
+    if (at < 0 || rows.size() < 2) {
+      return null;
+    }
+    Map<Object, Object> document = new LinkedHashMap<>();
+    List<Map<String, Object>> lines = new ArrayList<>();
+    for (List<String> row : rows.subList(1, rows.size())) {
+      Map<String, Object> line = new LinkedHashMap<>();
+      for (int i = 0; i < row.size(); i++) {
+        String cell = unguarded(row.get(i));
+        if (!cell.isBlank() && i != at) {
+          line.put(i < rows.get(0).size() ? rows.get(0).get(i) : "column " + (i + 1), cell);
+        } else if (!cell.isBlank() && parsed(cell) instanceof Map<?, ?> beside) {
+          document.putAll(beside);
+        }
+      }
+      if (!line.isEmpty()) {
+        line.computeIfPresent("remains", (name, part) -> number(String.valueOf(part)));
+        lines.add(line);
+      }
+    }
+    if (document.isEmpty()) {
+      return null;
+    }
+    document.put("lines", lines);
+    return document;
+  }
+
+  private static Object number(String part) {
+    try {
+      return Double.valueOf(part);
+    } catch (NumberFormatException written) {
+      return part;
+    }
+  }
+
+  /** A spreadsheet takes a cell that begins so for a calculation, so it was written with a tick. */
+  private static String unguarded(String cell) {
+    boolean guarded =
+        cell.length() > 1 && cell.charAt(0) == '\'' && "=+-@".indexOf(cell.charAt(1)) >= 0;
+    return guarded ? cell.substring(1) : cell;
+  }
+
+  private static @Nullable Object parsed(String cell) {
+    try {
+      return JsonText.parse(cell);
+    } catch (JsonText.Broken broken) {
+      throw refused("the formula in the column `document` is no JSON: " + broken.getMessage());
+    }
+  }
+
   private static List<String> columns(List<String> heading) {
     List<String> columns = new ArrayList<>();
     boolean text = heading.stream().anyMatch(cell -> Phrase.folded(cell).equals("text"));

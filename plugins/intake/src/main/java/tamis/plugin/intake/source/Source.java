@@ -44,6 +44,17 @@ public record Source(
     return new Source(page, null, List.of(), List.of(), List.of(), List.of(), tag, recipes, null);
   }
 
+  /** A formula document by itself. */
+  public static Source of(Map<?, ?> document, int recipes) {
+    return new Source(
+        List.of(), null, List.of(), List.of(), List.of(), List.of(), null, recipes, document);
+  }
+
+  /** Whether there is nothing but the document. */
+  public boolean isDocument() {
+    return document != null && isPage() && page.isEmpty();
+  }
+
   public boolean isPage() {
     return lines.isEmpty() && steps.isEmpty() && title == null;
   }
