@@ -10,7 +10,8 @@ import tamis.engine.fault.Faults;
 /** Reads single values. */
 final class Scalars {
   private static final Pattern COMMA_BETWEEN_DIGITS = Pattern.compile("(?<=\\d),(?=\\d)");
-  private static final Pattern POINT_BETWEEN_DIGITS = Pattern.compile("\\d\\.\\d");
+  private static final Pattern GROUPED =
+      Pattern.compile("(?<![\\d.,])[1-9]\\d{0,2}(?:\\.\\d{3})+(?![\\d.])");
   private static final Pattern NUMBER =
       Pattern.compile("[-+]?(\\d+\\.?\\d*|\\.\\d+)([eE][-+]?\\d{1,6})?");
 
@@ -44,7 +45,7 @@ final class Scalars {
       return at.gather(faults, () -> Numbers.convert(form, number));
     }
     if (reader.textual() && tree instanceof String text) {
-      if (isPointed(reader, text)) {
+      if (isGrouped(reader, text)) {
         return point(text, at, faults);
       }
       String plain = decimal(reader, text);
@@ -79,7 +80,7 @@ final class Scalars {
   private static @Nullable Object text(
       RecordReader reader, Form.Text form, Object tree, Place at, Faults faults) {
     if (tree instanceof String text) {
-      if (isQuantity(form.type()) && isPointed(reader, text)) {
+      if (isQuantity(form.type()) && isGrouped(reader, text)) {
         return point(text, at, faults);
       }
       String plain = decimal(reader, text);
@@ -121,9 +122,9 @@ final class Scalars {
     return NUMBER.matcher(text).matches() ? Double.valueOf(text) : null;
   }
 
-  /** Where a comma is the decimal mark, a point groups thousands: 1.250 would be either. */
-  private static boolean isPointed(RecordReader reader, String text) {
-    return reader.decimalComma() && POINT_BETWEEN_DIGITS.matcher(text).find();
+  /** Where a comma is the decimal mark, 1.250 may be thousands or a decimal; 0.25 and 1.5 not. */
+  private static boolean isGrouped(RecordReader reader, String text) {
+    return reader.decimalComma() && GROUPED.matcher(text).find();
   }
 
   private static String decimal(RecordReader reader, String text) {
@@ -160,10 +161,10 @@ final class Scalars {
             FaultCode.STRAY_POINT,
             at.toString(),
             text,
-            "a decimal comma and no grouping, or decimal=point",
+            "a decimal comma and no grouping",
             "`"
                 + text
-                + "` has a point, which may be a decimal point or group thousands; write a decimal"
+                + "` has a point that may be a decimal point or group thousands; write a decimal"
                 + " comma and no grouping"));
     return null;
   }

@@ -350,8 +350,11 @@ class RecordReaderTest {
     assertThat(dough.flour().grams()).isEqualTo(1500);
     assertThat(dough.hydration()).isEqualTo(65.5);
     assertThat(dough.loss().value()).isEqualTo(0.025);
-    assertThat(at(COMMAS, Map.of("flour", "1.5 kg"))).containsExactly("stray-point /flour");
-    assertThat(at(COMMAS, Map.of("flour", "1,234.5 g"))).containsExactly("stray-point /flour");
+    assertThat(COMMAS.read(Dough.class, Map.of("flour", "1.5 kg")).flour().grams()).isEqualTo(1500);
+    assertThat(at(COMMAS, Map.of("flour", "1.250 kg"))).containsExactly("stray-point /flour");
+    assertThat(at(COMMAS, Map.of("flour", "1.234,5 g"))).containsExactly("stray-point /flour");
+    assertThat(at(COMMAS, Map.of("flour", "1,234.5 g")))
+        .containsExactly("unreadable-quantity /flour");
   }
 
   @Test
