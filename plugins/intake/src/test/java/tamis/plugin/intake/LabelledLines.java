@@ -9,10 +9,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
-import tamis.engine.kitchen.Pantry;
-import tamis.engine.kitchen.Shelf;
-import tamis.engine.record.Limits;
-import tamis.engine.record.RecordReader;
 import tamis.engine.spi.Answer;
 
 /**
@@ -49,19 +45,12 @@ final class LabelledLines {
   }
 
   static Intake.Result read(String text, String language) {
-    return answer(text, language).result();
-  }
-
-  private static Answer<Intake.Result> answer(String text, String language) {
-    Pantry kitchen = new Pantry(Shelf.empty(), Pantry.Fittings.of(List.of(new IntakePlugin())));
-    Map<String, Object> input = Map.of("text", text, "language", language);
-    Intake.Input read = new RecordReader(kitchen, Limits.usual()).read(Intake.Input.class, input);
-    return new Intake().calculate(read, kitchen);
+    return Sent.answer("text", text, "language", language).result();
   }
 
   private void check(String[] label) {
     lines++;
-    Answer<Intake.Result> answer = answer(label[0], label[1]);
+    Answer<Intake.Result> answer = Sent.answer("text", label[0], "language", label[1]);
     Intake.Result result = answer.result();
     String where = label[0] + " -> ";
     if (result.lines().size() != 1) {

@@ -2,12 +2,12 @@ package tamis.plugin.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static tamis.plugin.intake.Sent.formula;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -53,16 +53,7 @@ class RoundTripTest {
   }
 
   private static Intake.Result read(String form, Object source, Object... more) {
-    Map<String, Object> input = new HashMap<>(Map.of(form, source));
-    for (int i = 0; i < more.length; i += 2) {
-      input.put((String) more[i], more[i + 1]);
-    }
-    var read = new RecordReader(KITCHEN, Limits.usual()).read(Intake.Input.class, input);
-    return new Intake().calculate(read, KITCHEN).result();
-  }
-
-  private static Formula formula(Intake.Result result) {
-    return Objects.requireNonNull(result.formula());
+    return Sent.answer(KITCHEN, form, source, more).result();
   }
 
   /** Those of the demo shop, and those that its collections give. */

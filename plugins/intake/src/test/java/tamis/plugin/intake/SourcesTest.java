@@ -2,22 +2,17 @@ package tamis.plugin.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
-import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
+import static tamis.plugin.intake.Sent.answer;
+import static tamis.plugin.intake.Sent.formula;
+import static tamis.plugin.intake.Sent.read;
 
-import java.time.Duration;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Random;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tamis.engine.fault.Refusal;
-import tamis.engine.formula.Formula;
-import tamis.engine.formula.FormulaRef;
 import tamis.engine.formula.Line;
 import tamis.engine.kitchen.Pantry;
 import tamis.engine.kitchen.Shelf;
@@ -26,9 +21,8 @@ import tamis.engine.record.RecordReader;
 import tamis.engine.record.References;
 import tamis.engine.spi.Answer;
 import tamis.plugin.intake.source.JsonText;
-import tamis.plugin.intake.source.SourceLine;
 
-/** Whatever a recipe comes in: text, JSON-LD, tables, HTML; and what is none. */
+/** Whatever a recipe comes in: text, JSON-LD, tables, HTML. */
 class SourcesTest {
   private static final String RECIPE =
       """
@@ -37,27 +31,6 @@ class SourcesTest {
        "recipeInstructions":[{"@type":"HowToSection","name":"Loaf","itemListElement":
          [{"@type":"HowToStep","text":"Mix."},{"@type":"HowToStep","text":"Bake at 350 &deg;F for 1 hour."}]}]}
       """;
-
-  private static Pantry kitchen() {
-    return new Pantry(Shelf.empty(), Pantry.Fittings.of(List.of(new IntakePlugin())));
-  }
-
-  private static Answer<Intake.Result> answer(String form, Object source, Object... more) {
-    Map<String, Object> input = new HashMap<>(Map.of(form, source));
-    for (int i = 0; i < more.length; i += 2) {
-      input.put((String) more[i], more[i + 1]);
-    }
-    Intake.Input read = new RecordReader(kitchen(), Limits.usual()).read(Intake.Input.class, input);
-    return new Intake().calculate(read, kitchen());
-  }
-
-  private static Intake.Result read(String form, Object source, Object... more) {
-    return answer(form, source, more).result();
-  }
-
-  private static Formula formula(Intake.Result result) {
-    return Objects.requireNonNull(result.formula());
-  }
 
   @Test
   void a_recipe_of_schema_org_is_read_as_text_and_as_an_object() {
@@ -185,125 +158,12 @@ class SourcesTest {
     Pantry kitchen =
         new Pantry(
             Shelf.of(List.of(), List.of(own)), Pantry.Fittings.of(List.of(new IntakePlugin())));
-    Map<String, Object> input = Map.of("text", "100 g flour\n50 g moon dust\n10 g moon dus");
-    Intake.Input read = new RecordReader(kitchen, Limits.usual()).read(Intake.Input.class, input);
-    Intake.Result result = new Intake().calculate(read, kitchen).result();
+    Intake.Result result =
+        answer(kitchen, "text", "100 g flour\n50 g moon dust\n10 g moon dus").result();
     assertThat(formula(result).lines())
         .extracting(Line::name)
         .containsExactly("house-flour", "house-flour");
     assertThat(result.unresolved()).hasSize(1);
-  }
-
-  @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "",
-        "[1,2",
-        "{\"@type\":",
-        "null",
-        "{}",
-        "[]",
-        "{\"a\":1e999}",
-        "\"\\u12\"",
-        "{\"@type\":\"Cake\"}"
-      })
-  void json_that_holds_no_recipe_is_refused_in_words(String jsonld) {
-    Refusal refusal = catchThrowableOfType(Refusal.class, () -> read("jsonld", jsonld));
-    assertThat(refusal).isNotNull();
-    assertThat(refusal.faults().get(0).pointer()).isEqualTo("/jsonld");
-  }
-
-  private static Stream<String> soups() {
-    return Stream.of(
-        "(".repeat(50_000),
-        "1".repeat(100_000) + " cups flour",
-        "1/".repeat(50_000),
-        "a ".repeat(100_000),
-        "1 cup ".repeat(50_000),
-        "1 cup flour, ".repeat(20_000),
-        "one and ".repeat(30_000),
-        "yolks of ".repeat(30_000),
-        "\n".repeat(200_000) + "1 cup milk",
-        "1 cup milk or ".repeat(20_000),
-        "2 - ".repeat(50_000),
-        "½".repeat(50_000),
-        "😀 cup 𝒻lour\n\u202e1 cup milk\u0000",
-        "grated finely ".repeat(10) + "x",
-        ("It was a dark night and two men walked along the road. ".repeat(6) + "\n").repeat(2_500),
-        "two men walked in\n".repeat(2_000),
-        "1 cup grated finely chopped sifted\n".repeat(2_500));
-  }
-
-  @ParameterizedTest
-  @MethodSource("soups")
-  void anything_is_read_in_bounded_time_and_nothing_of_it_is_lost(String soup) {
-    Intake.Result result =
-        assertTimeoutPreemptively(Duration.ofSeconds(60), () -> read("text", soup));
-    long told =
-        result.passages().size() + result.lines().stream().map(IntakeLine::line).distinct().count();
-    assertThat(told).isEqualTo(SourceLine.of(soup).size());
-  }
-
-  /** All of one recipe: two lines, however they are listed. */
-  @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "\"recipeIngredient\":[[\"2 cups honey\"],[[\"1 cup milk\"]]]",
-        "\"recipeIngredient\":[{\"@value\":\"2 cups honey\"},{\"text\":\"1 cup milk\"}]",
-        "\"recipeIngredient\":{\"@list\":[\"2 cups honey\",\"1 cup milk\"]}",
-        "\"recipeIngredient\":[{\"name\":\"honey\",\"amount\":\"2 cups\"},{\"name\":\"milk\",\"quantity\":1,\"unit\":\"cup\"}]",
-        "\"recipeIngredient\":[{\"@type\":\"HowToSupply\",\"name\":\"honey\",\"requiredQuantity\":{\"value\":2,\"unitText\":\"cups\"}},\"1 cup milk\"]",
-        "\"recipeIngredient\":{\"@type\":\"ItemList\",\"itemListElement\":[{\"@type\":\"ListItem\",\"item\":{\"name\":\"2 cups honey\"}},{\"name\":\"1 cup milk\"}]}",
-        "\"recipeIngredient\":[],\"ingredients\":[\"2 cups honey\",\"1 cup milk\"]",
-        "\"recipeIngredient\":null,\"supply\":[\"2 cups honey\",\"1 cup milk\"]",
-        "\"schema:recipeIngredient\":[\"2 cups honey\",\"1 cup milk\"]",
-        "\"https://schema.org/recipeIngredient\":\"2 cups honey\\n1 cup milk\""
-      })
-  void ingredients_are_found_however_they_are_listed(String listed) {
-    Intake.Result result =
-        read("jsonld", "{\"@type\":\"Recipe\"," + listed + "}", "language", "en");
-    assertThat(result.lines())
-        .extracting(IntakeLine::ingredient)
-        .containsExactly("honey", "milk-whole");
-    assertThat(result.lines()).extracting(IntakeLine::quantity).containsExactly(2.0, 1.0);
-  }
-
-  @Test
-  void what_has_no_form_that_is_known_is_told_and_a_second_list_is_kept() {
-    Intake.Result result =
-        read(
-            "jsonld",
-            "{\"@type\":\"Recipe\",\"recipeIngredient\":[\"1 cup milk\",{\"spoons\":2}],"
-                + "\"ingredients\":[\"1 cup milk\",\"2 eggs\"]}");
-    assertThat(result.unresolved())
-        .extracting(Unresolved::text)
-        .containsExactly("{ \"spoons\": 2 }");
-    assertThat(result.passages()).extracting(Passage::text).containsExactly("2 eggs");
-    assertThat(result.lines()).hasSize(2);
-  }
-
-  @Test
-  void a_named_list_of_ingredients_is_a_part() {
-    Intake.Result result =
-        read(
-            "jsonld",
-            "{\"@type\":\"Recipe\",\"recipeIngredient\":[{\"name\":\"Glaze\",\"itemListElement\":[\"1 cup honey\"]},\"2 eggs\"]}");
-    assertThat(result.lines()).extracting(IntakeLine::part).containsExactly("Glaze", null);
-  }
-
-  @Test
-  void steps_are_read_at_any_depth_with_what_stands_beside_their_lists() {
-    String steps = "[".repeat(30) + "\"Mix.\"" + "]".repeat(30);
-    Intake.Result deep =
-        read("jsonld", "{\"@type\":\"Recipe\",\"recipeInstructions\":" + steps + "}");
-    assertThat(deep.passages()).extracting(Passage::text).containsExactly("Mix.");
-    Intake.Result beside =
-        read(
-            "jsonld",
-            "{\"@type\":\"Recipe\",\"recipeInstructions\":[{\"name\":\"Dough\",\"text\":\"Rest it.\",\"itemListElement\":[{\"item\":{\"text\":\"Knead.\"}}]},{\"odd\":true}]}");
-    assertThat(beside.passages())
-        .extracting(Passage::text)
-        .containsExactly("Dough", "Rest it.", "Knead.", "{ \"odd\": true }");
   }
 
   @Test
@@ -332,81 +192,6 @@ class SourcesTest {
       assertThat(honey.quantity()).isEqualTo((double) which);
       assertThat(text.substring(honey.start(), honey.end())).isEqualTo(honey.text());
       assertThat(text.lines().skip(honey.line() - 1).findFirst()).hasValue(honey.text());
-    }
-  }
-
-  @Test
-  void deep_nesting_is_refused_or_read_but_never_breaks() {
-    String deep = "[".repeat(100_000) + "]".repeat(100_000);
-    Refusal refusal = catchThrowableOfType(Refusal.class, () -> read("jsonld", deep));
-    assertThat(refusal.faults().get(0).message()).contains("nests deeper");
-    Intake.Result html = read("html", "<div>".repeat(50_000) + "1 cup milk");
-    assertThat(html.lines()).hasSize(1);
-  }
-
-  @Test
-  void random_words_of_the_trade_give_lines_or_passages_and_a_formula_that_can_be_made() {
-    Random random = new Random(20_261_125);
-    List<String> words =
-        List.of(
-            "1",
-            "2 1/2",
-            "½",
-            "one",
-            "a",
-            "half",
-            "cup",
-            "tsp",
-            "g",
-            "oz",
-            "package",
-            "can",
-            "(",
-            ")",
-            ",",
-            "-",
-            "or",
-            "and",
-            "plus",
-            "of",
-            "sifted",
-            "melted",
-            "flour",
-            "butter",
-            "eggs",
-            "milk",
-            "sugar",
-            "yolks",
-            "juice",
-            "lemon",
-            "to taste",
-            "for the pan",
-            "large",
-            "14-oz",
-            "x",
-            "/",
-            "%",
-            "mango",
-            "\n",
-            "\n",
-            "bake",
-            "350 F",
-            "30 minutes",
-            "Serves 8",
-            ":");
-    for (int round = 0; round < 150; round++) {
-      StringBuilder text = new StringBuilder();
-      for (int i = 0; i < 40; i++) {
-        text.append(words.get(random.nextInt(words.size()))).append(' ');
-      }
-      Intake.Result result = read("text", text.toString(), "language", "en");
-      long told =
-          result.passages().size()
-              + result.lines().stream().map(IntakeLine::line).distinct().count();
-      assertThat(told).as(text.toString()).isEqualTo(SourceLine.of(text.toString()).size());
-      if (result.formula() != null) {
-        kitchen().batch(FormulaRef.of(result.formula()), null);
-      }
     }
   }
 }
