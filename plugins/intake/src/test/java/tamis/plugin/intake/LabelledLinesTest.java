@@ -8,12 +8,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 /**
  * How much of labelled lines is read right, field by field; printed, and held to a floor.
  *
- * <p>{@code own-lines} and {@code held-lines} are our own; the latter were labelled before the
- * grammar was written. {@code old-book-lines} are from F. M. Farmer, The Boston Cooking-School Cook
- * Book (1910), chapters 5 and 31; {@code later-book-lines} from its chapters 23 and 32, from I.
- * Beeton, Book of Household Management (1907), P. Muskett, The Art of Living in Australia (1893),
- * E. Acton, Modern Cookery (1845) and I. Copenrath, Regensburger Kochbuch (1902); their last German
- * lines are our own.
+ * <p>{@code own-lines}, {@code shape-lines} (ways in which an amount is set: columns of a bench
+ * sheet, fractions in small figures, sums, amounts behind the name) and {@code held-lines} are our
+ * own; the last were labelled before the grammar was written. {@code old-book-lines} are from F. M.
+ * Farmer, The Boston Cooking-School Cook Book (1910), chapters 5 and 31; {@code later-book-lines}
+ * from its chapters 23 and 32, from I. Beeton, Book of Household Management (1907), P. Muskett, The
+ * Art of Living in Australia (1893), E. Acton, Modern Cookery (1845) and I. Copenrath, Regensburger
+ * Kochbuch (1902); their last German lines are our own.
  *
  * <p>{@code fresh-lines} and {@code unseen-lines} were labelled by a reader who did not know the
  * grammar: each has about 130 lines from books and about 110 of its own. Both take lines from F. M.
@@ -31,6 +32,7 @@ class LabelledLinesTest {
   @ParameterizedTest(name = "{0}")
   @CsvSource({
     "own-lines.csv, 0.99",
+    "shape-lines.csv, 1.0",
     "held-lines.csv, 0.99",
     "old-book-lines.csv, 0.99",
     "later-book-lines.csv, 0.98",

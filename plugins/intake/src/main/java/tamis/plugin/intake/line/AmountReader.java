@@ -45,8 +45,8 @@ public record AmountReader(Tongue tongue, Phrase phrase) {
       }
       at = to.next();
     }
-    boolean article = phrase.isWord(at) && !tongue.knows(NUMBER, phrase.folded(at, at + 1));
-    return article ? null : single(at);
+    boolean word = phrase.isWord(at) && !tongue.knows(NUMBER, phrase.folded(at, at + 1));
+    return word && partWord(at + 1) == null ? null : single(at);
   }
 
   /** One number, without what would make a range of it. */

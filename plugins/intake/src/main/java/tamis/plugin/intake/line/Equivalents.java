@@ -30,7 +30,8 @@ record Equivalents(Tongue tongue, Phrase phrase, MeasureReader measures) {
       return at;
     }
     @Nullable Measure other = measures.at(from);
-    if (other == null || other.unit() == null) {
+    boolean counted = other != null && !mark && phrase.isWord(other.next()); // "or ten eggs"
+    if (other == null || (other.unit() == null && !counted)) {
       return at;
     }
     gathered.also(other);

@@ -2,6 +2,7 @@ package tamis.plugin.intake.line;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import tamis.plugin.intake.name.Found;
 
@@ -52,6 +53,13 @@ final class Gathered {
 
   void also(Measure other) {
     also.add(other);
+  }
+
+  /** Takes the first of what is said once more as the quantity, where none is said. */
+  void measureByAlso(Predicate<Measure> of) {
+    if (measure == null && !also.isEmpty() && of.test(also.get(0))) {
+      measure(also.remove(0));
+    }
   }
 
   void forgetAlso() {

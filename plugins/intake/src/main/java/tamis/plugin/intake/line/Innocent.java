@@ -11,8 +11,10 @@ public final class Innocent {
                   + " centimeter centimeters millimetre \" ″ ' degree degrees f c fahrenheit"
                   + " celsius percent proof minuten stunde stunden std tag tage mal grad heure heures"
                   + " jour jours fois degrés minuti ora ore giorni volte gradi minuto minutos hora"
-                  + " horas días veces grados × x")
+                  + " horas días veces grados d × x")
               .split(" "));
+
+  private static final Set<String> LENGTHS = Set.of("inch", "inches", "in", "\"", "″", "cm", "mm");
 
   private static final Set<String> PIECES =
       Set.of(
@@ -32,6 +34,10 @@ public final class Innocent {
 
   public static boolean isMeasureOfNoFood(String folded) {
     return NO_FOOD.contains(folded);
+  }
+
+  static boolean isLength(String folded) {
+    return LENGTHS.contains(folded);
   }
 
   static boolean isPiece(String folded) {

@@ -91,6 +91,9 @@ record Leftover(Tongue tongue, NameFinder finder, Measures measures, String text
     if (found == null || found.isKnown() || measure == null || measure.unit() == null) {
       return;
     }
+    if (!found.equals(finder.find(gathered.asWritten()))) {
+      return; // a name among more words
+    }
     List<String> ids = found.candidates();
     String unit = measure.unit();
     if (ids.contains("yeast-fresh") && ids.contains("yeast-instant") && CAKES.contains(unit)) {
@@ -177,6 +180,9 @@ record Leftover(Tongue tongue, NameFinder finder, Measures measures, String text
   private void check(String said, Gathered gathered) {
     Phrase phrase = Phrase.of(said, tongue);
     MeasureReader reader = new MeasureReader(tongue, phrase, measures);
+    if (phrase.size() == 1 && phrase.isNumber(0) && said.length() == 1) {
+      return; // "water 1": which part of it
+    }
     if (phrase.isNumber(0)
         && new Equivalents(tongue, phrase, reader).isOnlyMeasures(0, phrase.size(), gathered)) {
       return; // "1 cup butter, 2 sticks": whether it is the same is compared by weight
@@ -189,7 +195,8 @@ record Leftover(Tongue tongue, NameFinder finder, Measures measures, String text
       plus |= isPlus(phrase, i) && !word.equals("and") && !word.equals("y") && !word.equals("e");
       or |= tongue.match("or", phrase, i) != null;
       with |= WITH.contains(word);
-      boolean joins = isPlus(phrase, i) || WITH.contains(word) || word.equals("or");
+      boolean joins =
+          isPlus(phrase, i) || WITH.contains(word) || tongue.match("or", phrase, i) != null;
       boolean half =
           HALF.contains(word)
               && (i == 0 || !INTO.contains(Phrase.folded(phrase.get(i - 1).text())))

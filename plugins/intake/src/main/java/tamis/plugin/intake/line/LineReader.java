@@ -2,7 +2,9 @@ package tamis.plugin.intake.line;
 
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import tamis.engine.quantity.Dimension;
 import tamis.engine.quantity.Measures;
+import tamis.engine.quantity.Units;
 import tamis.plugin.intake.name.Found;
 import tamis.plugin.intake.name.Larder;
 import tamis.plugin.intake.name.NameFinder;
@@ -50,15 +52,20 @@ public final class LineReader {
     Phrase phrase = Phrase.of(text, tongue);
     int from = behindBullet(phrase);
     Tail tail = new Tail(tongue, phrase);
-    int nameEnd = tail.nameEnd(from);
-    if (new PartReader(tongue, finder, larder, phrase).read(from, nameEnd, gathered)) {
-      tail.read(nameEnd, gathered, measures(phrase), finder);
+    int behindPart = new PartReader(tongue, finder, larder, phrase).read(from, gathered);
+    if (behindPart > from) {
+      tail.read(behindPart, gathered, measures(phrase), finder);
       return;
     }
     if (sizedLikeSomething(phrase, from, gathered)) {
       return;
     }
     @Nullable Measure measure = measures(phrase).at(from);
+    boolean nameFirst =
+        measure != null && measure.amount().next() == from && beginsWithName(phrase, from);
+    if (nameFirst && new Inverted(tongue, finder, phrase, measures(phrase)).read(from, gathered)) {
+      return;
+    }
     int needed = tongue.behind("needed", phrase, from);
     if (measure == null && needed > from && phrase.isWord(needed)) { // "q.b. zucchero"
       gathered.asNeeded();
@@ -76,6 +83,16 @@ public final class LineReader {
     }
   }
 
+  /** "Gocce di cioccolato 100 g": no drops of chocolate, but a food of that name. */
+  private boolean beginsWithName(Phrase phrase, int from) {
+    int number = from;
+    while (phrase.has(number) && !phrase.isNumber(number)) {
+      number++;
+    }
+    @Nullable Found found = phrase.has(number) ? finder.find(phrase.text(from, number)) : null;
+    return found != null && found.isKnown();
+  }
+
   /** The token behind bullets, boxes to tick and numbers of a list. */
   private int behindBullet(Phrase phrase) {
     int at = 0;
@@ -91,7 +108,9 @@ public final class LineReader {
       boolean list = phrase.is(at + 1, ")") || measures(phrase).at(at + 2) != null;
       return list ? at + 2 : at;
     }
-    return at;
+    int lead = tongue.behind("lead", phrase, at); // "and two cupfuls of sugar"
+    boolean line = lead > at && (measures(phrase).at(lead) != null || isName(phrase, lead));
+    return line ? lead : at;
   }
 
   private boolean sizedLikeSomething(Phrase phrase, int from, Gathered gathered) {
@@ -152,7 +171,19 @@ public final class LineReader {
       return;
     }
     gathered.measure(measure);
-    named(phrase, behindOf(phrase, behindNote(phrase, at, gathered)), gathered);
+    int behindLength = behindLength(phrase, at, gathered);
+    named(phrase, behindOf(phrase, behindNote(phrase, behindLength, gathered)), gathered);
+  }
+
+  /** "1 9-inch pie crust": how long or wide it is says nothing of how many. */
+  private static int behindLength(Phrase phrase, int at, Gathered gathered) {
+    int unit = phrase.isDash(at + 1) ? at + 2 : at + 1;
+    boolean length =
+        phrase.isNumber(at) && phrase.has(unit) && Innocent.isLength(phrase.folded(unit, unit + 1));
+    if (length) {
+      gathered.preparation(phrase.text(at, unit + 1));
+    }
+    return length ? unit + 1 : at;
   }
 
   /** "2 cups (or more) flour": a note in brackets before the name. */
@@ -168,7 +199,9 @@ public final class LineReader {
 
   /** "1 gousse de vanille": what is counted is part of the name. */
   private boolean isName(Phrase phrase, int from) {
-    @Nullable Found found = finder.find(phrase.text(from, new Tail(tongue, phrase).nameEnd(from)));
+    int end = new Tail(tongue, phrase).nameEnd(from);
+    int known = new NameReader(tongue, finder, phrase).knownEnd(from, end);
+    @Nullable Found found = finder.find(phrase.text(from, known));
     return found != null && found.isKnown();
   }
 
@@ -183,6 +216,10 @@ public final class LineReader {
     Tail tail = new Tail(tongue, phrase);
     int end = tail.nameEnd(from);
     NameReader names = new NameReader(tongue, finder, phrase);
+    int each = tongue.behind("each", phrase, from);
+    if (each > from && names.alternatives(behindOf(phrase, each), phrase.size(), gathered)) {
+      return;
+    }
     int behindBracket = phrase.is(end, "(") ? phrase.behindParenthesis(end) : -1;
     if (behindBracket > 0 && names.areStates(from, end)) { // "packed (220 g) brown sugar"
       Equivalents said = new Equivalents(tongue, phrase, measures(phrase));
@@ -226,9 +263,20 @@ public final class LineReader {
     return true;
   }
 
+  /** "Butter (200 g)": what is said in brackets is all there is; false if nothing is. */
+  private boolean weighedInBrackets(Gathered gathered) {
+    gathered.measureByAlso(other -> isMass(String.valueOf(other.unit())));
+    return gathered.measure() != null;
+  }
+
+  private static boolean isMass(String unit) {
+    return Units.standard().name(unit) != null
+        && Units.standard().dimension(unit) == Dimension.MASS;
+  }
+
   private void unmeasured(Phrase phrase, int from, Gathered gathered) {
     named(phrase, from, gathered);
-    if (!gathered.isAsNeeded()) {
+    if (!gathered.isAsNeeded() && !weighedInBrackets(gathered)) {
       gathered.doubt("no quantity is said; write how much, or \"as needed\"");
     }
   }

@@ -3,7 +3,6 @@ package tamis.plugin.intake.line;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.quantity.Dimension;
 import tamis.engine.quantity.Measures;
@@ -18,20 +17,28 @@ public record MeasureReader(Tongue tongue, Phrase phrase, Measures measures) {
   /** How the manner of a package begins whose size is said by a word. */
   public static final String A_SIZE = "size: ";
 
-  private static final Set<String> PACKAGES =
-      Set.of("can", "package", "packet", "jar", "bottle", "box", "bag", "carton", "tub", "bar");
+  private static final double COOLEST = 15; // °C
 
   /** The whole quantity that begins at a token, or null: with sums and sizes of packages. */
   public @Nullable Measure at(int from) {
-    @Nullable Measure first = sized(from);
-    return first == null ? unitAlone(from) : summed(first);
+    @Nullable Measure first = unsummed(from);
+    return first == null ? null : new Sums(this).of(first);
+  }
+
+  /** The same without what is added to it. */
+  @Nullable Measure unsummed(int from) {
+    @Nullable Measure first = new Packages(this).sized(from);
+    return first == null ? unitAlone(from) : first;
   }
 
   /** "Pinch of salt" is one pinch. */
   private @Nullable Measure unitAlone(int from) {
     Tongue.@Nullable Match unit = tongue.unit(phrase, from);
     @Nullable Unit known = unit == null ? null : unit(unit.value());
-    if (unit == null || known == null || unit.next() - from > 2) {
+    if (unit == null) {
+      return containerAlone(from);
+    }
+    if (known == null || unit.next() - from > 2) {
       return null;
     }
     boolean of = tongue.match("of", phrase, unit.next()) != null;
@@ -48,6 +55,17 @@ public record MeasureReader(Tongue tongue, Phrase phrase, Measures measures) {
     return name ? new Measure(one, unit.value(), false, null, List.of(), unit.next()) : null;
   }
 
+  /** "Small glass of brandy": how many is not said. */
+  private @Nullable Measure containerAlone(int from) {
+    Tongue.@Nullable Match thing = tongue.container(phrase, tongue.behind("size", phrase, from));
+    if (thing == null || tongue.match("of", phrase, thing.next()) == null) {
+      return null;
+    }
+    String doubt = "how many, no number stands before `" + phrase.text(from, thing.next()) + "`";
+    Amount one = Amount.exactly(1, from, true, doubt);
+    return new Measure(one, thing.value(), true, null, List.of(), thing.next());
+  }
+
   /** "Grammi 150", "kg. 2", "N. 3": the unit, or a word that says a count, stands first. */
   @Nullable Measure unitFirst(int from) {
     Tongue.@Nullable Match unit = tongue.unit(phrase, from);
@@ -60,109 +78,6 @@ public record MeasureReader(Tongue tongue, Phrase phrase, Measures measures) {
     }
     @Nullable String of = unit == null ? null : unit.value();
     return new Measure(amount, of, false, null, List.of(), amount.next());
-  }
-
-  /** A measure, or a number of packages of a size. */
-  private @Nullable Measure sized(int from) {
-    @Nullable Measure first = single(from);
-    if (first == null) {
-      return null;
-    }
-    if (first.unit() == null || first.container()) {
-      @Nullable Measure packages = packages(first);
-      return packages == null ? first : packages;
-    }
-    Tongue.@Nullable Match thing = tongue.container(phrase, afterHyphen(first.next()));
-    if (thing == null || !isPackage(first, thing)) {
-      return first;
-    }
-    if (isRange(first) && first.high() < 4 * first.low()) {
-      return first;
-    }
-    if (isRange(first)) { // "2 - 14 oz cans": two cans, not 2 to 14 ounces
-      Measure size =
-          first.of(Amount.exactly(first.high(), first.next(), false, null), first.next());
-      Amount count = Amount.exactly(first.low(), thing.next(), false, null);
-      return first.of(count, thing.next()).counted(thing.value(), size, thing.next());
-    }
-    Amount one = Amount.exactly(1, thing.next(), false, first.amount().doubt());
-    return new Measure(one, thing.value(), true, first, first.manner(), thing.next());
-  }
-
-  /** "14-ounce can milk", "14 oz can milk", but not "8 oz cake flour". */
-  private boolean isPackage(Measure first, Tongue.Match thing) {
-    boolean hyphen = phrase.isDash(first.amount().next()) && phrase.touches(first.amount().next());
-    boolean name = phrase.has(thing.next()) && !phrase.is(thing.next(), ",");
-    return first.unit() != null
-        && isWeight(first.unit())
-        && name
-        && (hyphen || PACKAGES.contains(thing.value()));
-  }
-
-  /** "2 (8-oz) packages", "1 14-ounce can", "1 can (14 oz)", "2 x 400 g cans". */
-  private @Nullable Measure packages(Measure count) {
-    int at = tongue.behind("size", phrase, count.next());
-    boolean times = phrase.is(at, "×") || phrase.is(at, "x") || isTimes(at);
-    boolean open = phrase.is(at, "(") || phrase.is(at, "[");
-    int inner = times || open ? at + 1 : at;
-    inner = open ? tongue.behind("about", phrase, inner) : inner;
-    @Nullable Measure size = phrase.isNumber(inner) ? single(inner) : null;
-    if (size == null || size.unit() == null || size.container() || !isWeight(size.unit())) {
-      return null;
-    }
-    int behind = open ? phrase.behindParenthesis(at) : size.next();
-    if (behind < 0) {
-      return null;
-    }
-    boolean each = saysEach(size.next(), open ? behind - 1 : size.next(), behind);
-    if (open && size.next() < behind - 1 && !each && !alsoInAnotherUnit(size.next(), behind - 1)) {
-      return null;
-    }
-    if (count.unit() != null) {
-      return ofEach(count, size, behind, each);
-    }
-    Tongue.@Nullable Match thing = tongue.container(phrase, afterHyphen(behind));
-    if (thing != null) {
-      return count.counted(thing.value(), size, thing.next());
-    }
-    return times ? count.counted("each", size, behind) : null;
-  }
-
-  /** "8 oz each", within the bracket or behind it. */
-  private boolean saysEach(int from, int to, int behind) {
-    Tongue.@Nullable Match inside = from < to ? tongue.unit(phrase, from) : null;
-    boolean said = inside != null && inside.value().equals("each") && inside.next() == to;
-    return said || (phrase.isWord(behind) && phrase.folded(behind, behind + 1).equals("each"));
-  }
-
-  /**
-   * "1 can (14 oz)" is what one holds; of "2 cans (28 oz)" nobody knows whether it is of each. "2
-   * sticks (8 oz)" says the whole once more: what one weighs is known.
-   */
-  private @Nullable Measure ofEach(Measure count, Measure size, int behind, boolean each) {
-    String thing = String.valueOf(count.unit());
-    if (!each && !PACKAGES.contains(thing)) {
-      return null;
-    }
-    if (each || count.high() <= 1) {
-      return count.counted(thing, size, behind);
-    }
-    String doubt =
-        "whether " + phrase.text(size.amount().next() - 1, size.next()) + " is of each or of all";
-    Amount unsure =
-        new Amount(
-            count.low(), count.high(), count.amount().next(), count.amount().worded(), doubt);
-    return count.of(unsure, behind).counted(thing, size, behind);
-  }
-
-  private boolean alsoInAnotherUnit(int from, int to) {
-    boolean mark = phrase.is(from, "/") || phrase.is(from, ",") || phrase.is(from, ";");
-    @Nullable Measure other = mark ? single(from + 1) : null;
-    return other != null && other.unit() != null && other.next() == to;
-  }
-
-  private boolean isTimes(int at) {
-    return phrase.isWord(at) && phrase.folded(at, at + 1).equals("x");
   }
 
   /** An amount with its unit and how it is filled. */
@@ -187,14 +102,25 @@ public record MeasureReader(Tongue tongue, Phrase phrase, Measures measures) {
       manner.add("or more"); // "2 or more cups"
     }
     at = manners(afterHyphen(more), manner);
-    boolean half = amount.worded() && at > amount.next() && phrase.isWord(at);
+    boolean filled = amount.worded() && at > amount.next();
+    if (filled && phrase.isNumber(at)) { // "a scant 1/3 cup"
+      amount = Objects.requireNonNull(new AmountReader(tongue, phrase).at(at));
+      at = amount.next();
+    }
+    boolean half = filled && phrase.isWord(at);
     if (half && tongue.knows("part", phrase.folded(at, at + 1))) { // "a scant half cup"
       amount = Objects.requireNonNull(new AmountReader(tongue, phrase).single(at));
       at = amount.next();
     }
-    Tongue.@Nullable Match unit = tongue.unit(phrase, at);
-    if (unit != null) {
-      return new Measure(amount, unit.value(), false, null, manner, unit.next());
+    Tongue.@Nullable Match of = amount.high() < 1 ? tongue.match("of", phrase, at) : null;
+    Tongue.@Nullable Match unit = tongue.unit(phrase, of == null ? at : of.next());
+    if (unit != null && !isWarmth(amount, unit)) { // "3/4 de litro"
+      int behind = tongue.behind("more", phrase, unit.next());
+      if (behind > unit.next()) {
+        manner.add("or more"); // "a cupful or more of sugar"
+      }
+      behind = tongue.decimalComma() ? manners(behind, manner) : behind;
+      return new Measure(amount, unit.value(), false, null, manner, behind);
     }
     int behindSize = tongue.behind("size", phrase, at);
     Tongue.@Nullable Match large = behindSize > at ? tongue.unit(phrase, behindSize) : null;
@@ -204,12 +130,17 @@ public record MeasureReader(Tongue tongue, Phrase phrase, Measures measures) {
     }
     Tongue.@Nullable Match thing = tongue.container(phrase, behindSize);
     if (thing != null) {
-      if (behindSize > at && PACKAGES.contains(thing.value())) {
+      if (behindSize > at && Packages.isPackage(thing.value())) {
         manner.add(A_SIZE + phrase.text(at, behindSize)); // "2 large cans"
       }
       return new Measure(amount, thing.value(), true, null, manner, thing.next());
     }
     return new Measure(amount, null, false, null, manner, manner.isEmpty() ? amount.next() : at);
+  }
+
+  /** "26C" is how warm it is: nobody measures as many cups. */
+  private boolean isWarmth(Amount amount, Tongue.Match unit) {
+    return amount.low() >= COOLEST && phrase.get(unit.next() - 1).text().equals("C");
   }
 
   private int manners(int from, List<String> manner) {
@@ -238,79 +169,8 @@ public record MeasureReader(Tongue tongue, Phrase phrase, Measures measures) {
             : "about";
   }
 
-  private int afterHyphen(int at) {
+  int afterHyphen(int at) {
     return phrase.isDash(at) && phrase.touches(at) && phrase.isWord(at + 1) ? at + 1 : at;
-  }
-
-  /** "plus 2 tablespoons", "less 1 tablespoon", "1 lb 2 oz", "1 cup to 1 1/4 cups". */
-  private Measure summed(Measure first) {
-    Measure sum = first;
-    for (int more = 0; more < 3; more++) {
-      @Nullable Measure next = oneMore(sum);
-      if (next == null) {
-        return sum;
-      }
-      sum = next;
-    }
-    return sum;
-  }
-
-  private @Nullable Measure oneMore(Measure sum) {
-    if (sum.unit() == null || sum.container()) {
-      return null;
-    }
-    int at = sum.next();
-    Tongue.@Nullable Match plus = tongue.match("plus", phrase, at);
-    Tongue.@Nullable Match less = tongue.match("less", phrase, at);
-    if (phrase.is(at, "+")) {
-      plus = new Tongue.Match("+", at + 1);
-    }
-    Tongue.@Nullable Match to = phrase.isDash(at) ? new Tongue.Match("-", at + 1) : null;
-    if (to == null) {
-      to = tongue.match("to", phrase, at);
-    }
-    int from = plus != null ? plus.next() : less != null ? less.next() : at;
-    if (plus == null && less == null && to != null) {
-      return range(sum, single(to.next()));
-    }
-    @Nullable Measure other = single(from);
-    if (other != null && other.unit() == null && plus != null && other.high() < 1) {
-      return other.amount().worded() // "a cup and a half of"
-          ? sum.of(sum.amount().plus(other.low(), other.next()), other.next())
-          : null;
-    }
-    if (other == null || other.unit() == null || other.container()) {
-      return null;
-    }
-    if (plus == null && less == null && !isSmaller(other.unit(), sum.unit())) {
-      return null;
-    }
-    @Nullable Double factor = factor(other.unit(), sum.unit());
-    if (factor == null || isRange(sum) || isRange(other)) {
-      return null;
-    }
-    double change = other.low() * factor * (less == null ? 1 : -1);
-    Amount total = sum.amount().plus(change, other.next());
-    return total.low() < 0 ? null : sum.of(total, other.next());
-  }
-
-  /** Both together, if they measure the same. */
-  @Nullable Measure together(Measure one, Measure other) {
-    @Nullable Double factor =
-        one.unit() == null || other.unit() == null ? null : factor(other.unit(), one.unit());
-    return factor == null || isRange(one) || isRange(other)
-        ? null
-        : one.of(one.amount().plus(other.low() * factor, other.next()), other.next());
-  }
-
-  private @Nullable Measure range(Measure low, @Nullable Measure high) {
-    if (high == null || high.unit() == null || isRange(low) || isRange(high)) {
-      return null;
-    }
-    @Nullable Double factor = factor(high.unit(), String.valueOf(low.unit()));
-    return factor == null
-        ? null
-        : low.of(low.amount().to(high.amount().times(factor)), high.next());
   }
 
   /** How many of {@code to} one of {@code from} is; null if they do not measure the same. */
@@ -336,18 +196,9 @@ public record MeasureReader(Tongue tongue, Phrase phrase, Measures measures) {
     }
   }
 
-  private boolean isSmaller(String small, String large) {
-    @Nullable Double factor = factor(small, large);
-    return factor != null && factor < 1;
-  }
-
-  private boolean isWeight(String name) {
+  boolean isWeight(String name) {
     @Nullable Unit unit = unit(name);
     return unit != null
         && (unit.dimension() == Dimension.MASS || unit.dimension() == Dimension.VOLUME);
-  }
-
-  private static boolean isRange(Measure measure) {
-    return measure.amount().isRange();
   }
 }

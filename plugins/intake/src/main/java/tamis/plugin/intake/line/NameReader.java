@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import tamis.engine.ingredient.PieceMass;
+import tamis.engine.ingredient.Ingredient;
 import tamis.plugin.intake.name.Found;
 import tamis.plugin.intake.name.NameFinder;
 import tamis.plugin.intake.word.Phrase;
@@ -12,30 +12,6 @@ import tamis.plugin.intake.word.Tongue;
 
 /** Finds which of the words of a line name the ingredient, and what the others say of it. */
 final class NameReader {
-  /** Beasts and trades whose name tells one food from another: goat's milk is not cow's. */
-  private static final Set<String> NO_MAKERS =
-      Set.of(
-          "goat",
-          "sheep",
-          "ewe",
-          "mare",
-          "cow",
-          "buffalo",
-          "camel",
-          "calf",
-          "pig",
-          "lamb",
-          "duck",
-          "goose",
-          "quail",
-          "baker",
-          "brewer",
-          "confectioner",
-          "cook",
-          "lady",
-          "shepherd",
-          "farmer");
-
   private static final int MOST_WORDS_OF_WORK = 8;
   private static final List<String> WORK = List.of("state", "adverb", "temper", "quality", "and");
 
@@ -50,15 +26,6 @@ final class NameReader {
   }
 
   /**
-   * A name with what was taken off at its ends.
-   *
-   * @param from first token of the name
-   * @param to behind its last token
-   */
-  private record Stripped(
-      int from, int to, Found found, List<ReadLine.State> states, @Nullable String size, int odd) {}
-
-  /**
    * Reads the name that stands from one token up to another into what is gathered; tells the token
    * behind the name, where what is said of it begins.
    */
@@ -71,12 +38,17 @@ final class NameReader {
       gathered.doubt("no ingredient is named");
       return from;
     }
-    @Nullable Stripped stripped = null;
+    NameFront.@Nullable Stripped stripped = null;
     for (int stop : ends(from, end)) {
-      stripped = stripped == null ? front(from, stop) : stripped;
+      stripped =
+          stripped == null ? new NameFront(tongue, finder, phrase).read(from, stop) : stripped;
     }
+    if (stripped == null && turned(from, end, gathered)) {
+      return end;
+    }
+    stripped = stripped == null ? beforeNumber(from, end) : stripped;
     if (stripped == null) {
-      return turned(from, end, gathered) ? end : unknown(from, end, gathered);
+      return unknown(from, end, gathered);
     }
     gathered.name(phrase.text(stripped.from(), stripped.to()), stripped.found());
     stripped.states().forEach(gathered::state);
@@ -85,6 +57,29 @@ final class NameReader {
     }
     gathered.loosen(0.05 * stripped.odd());
     return behindStates(stripped.to(), end, gathered);
+  }
+
+  /** Behind a known name that has nothing but work behind it; {@code to} if there is none. */
+  int knownEnd(int from, int to) {
+    for (int stop : ends(from, to)) {
+      @Nullable Found found = finder.find(phrase.text(from, stop));
+      if (found != null && found.isKnown()) {
+        return stop;
+      }
+    }
+    return to;
+  }
+
+  /** "80 g salt 2 %", "water 1", "levain 100 % hydration": a name before a number, or null. */
+  private NameFront.@Nullable Stripped beforeNumber(int from, int end) {
+    NameFront.@Nullable Stripped stripped = null;
+    for (int i = end - 1; i > from && stripped == null; i--) {
+      boolean part = i == end - 1 && phrase.get(i).text().length() == 1;
+      boolean column = phrase.is(i + 1, "%") || part;
+      boolean apart = phrase.isNumber(i) && !phrase.touches(i) && column; // "flour 550" is a type
+      stripped = apart ? new NameFront(tongue, finder, phrase).read(from, i) : null;
+    }
+    return stripped;
   }
 
   /** "Butter unsalted", "butter 82 %": the last words belong before the name. */
@@ -139,14 +134,15 @@ final class NameReader {
   }
 
   /** Whether nothing but what was done to a food is said: "melted and cooled", "a pezzetti". */
-  private boolean isWork(int from, int to) {
+  boolean isWork(int from, int to) {
     int at = from;
     while (at < to) {
       int next = phrase.isWord(at) && isState(at) ? at + 1 : at;
       for (String kind : WORK) {
-        next = Math.max(next, tongue.behind(kind, phrase, at));
+        int behind = tongue.behind(kind, phrase, at);
+        next = behind <= to ? Math.max(next, behind) : next;
       }
-      if (next == at || next > to) {
+      if (next == at) {
         return false;
       }
       at = next;
@@ -185,145 +181,30 @@ final class NameReader {
         || tongue.knows("quality", word);
   }
 
-  /** Takes words off the front until the rest is a name. */
-  private @Nullable Stripped front(int from, int to) {
-    List<ReadLine.State> states = new ArrayList<>();
-    @Nullable String size = null;
-    @Nullable String maker = null;
-    int adverbs = -1; // where adverbs begin that wait for their state
-    int odd = 0;
-    int at = from;
-    while (at < to) {
-      @Nullable Found found = finder.find(phrase.text(at, to));
-      Tongue.@Nullable Match state = state(at);
-      if (found != null && !sameWithout(found, state, to)) {
-        if (dried(found, at, to, from)) {
-          return null;
-        }
-        if (adverbs >= 0) {
-          String left = phrase.text(adverbs, at);
-          states.add(new ReadLine.State(left, left, true));
-        }
-        return new Stripped(
-            at, to, maker == null ? found : found.alsoAssumed(maker), states, size, odd);
-      }
-      Tongue.@Nullable Match temper = tongue.match("temper", phrase, at);
-      Tongue.@Nullable Match big = tongue.match("size", phrase, at);
-      Tongue.@Nullable Match quality = tongue.match("quality", phrase, at);
-      Tongue.@Nullable Match adverb = adverb(at);
-      Tongue.@Nullable Match taken = state != null ? state : temper;
-      if (taken != null && taken.next() < to) {
-        String written = phrase.text(adverbs < 0 ? at : adverbs, taken.next());
-        states.add(new ReadLine.State(written, taken.value(), state == null));
-        adverbs = -1;
-        at = taken.next();
-      } else if (big != null) {
-        size = big.value();
-        at = phrase.is(big.next(), ".") ? big.next() + 1 : big.next();
-      } else if (adverb != null) {
-        adverbs = adverbs < 0 ? at : adverbs;
-        at = adverb.next();
-      } else if (quality != null) {
-        odd++;
-        String written = phrase.text(adverbs < 0 ? at : adverbs, quality.next());
-        states.add(new ReadLine.State(written, quality.value(), true));
-        adverbs = -1;
-        at = quality.next();
-      } else if (!states.isEmpty() && tongue.match("and", phrase, at) != null) {
-        at = tongue.behind("and", phrase, at);
-      } else if (tongue.match("of", phrase, at) != null) {
-        at = tongue.behind("of", phrase, at);
-      } else if (at > from && (phrase.is(at, ",") || phrase.isDash(at))) {
-        at++;
-      } else if (isMaker(at) && at + 1 < to) {
-        odd++;
-        String name = phrase.text(at, at + 1);
-        states.add(new ReadLine.State(name, name, true));
-        maker = "`" + name + "` is read as its maker";
-        at++;
-      } else if (isEntire(at, to)) {
-        states.add(new ReadLine.State(phrase.text(at, at + 1), "whole", true));
-        at++;
-      } else {
-        return null;
-      }
-    }
-    return null;
-  }
-
-  /** "A whole nutmeg" is one; "whole spelt flour" is another flour. */
-  private boolean isEntire(int at, int to) {
-    @Nullable Found rest =
-        tongue.match("entire", phrase, at) == null || at + 1 >= to
-            ? null
-            : finder.find(phrase.text(at + 1, to));
-    return rest != null
-        && rest.ingredient() != null
-        && rest.ingredient().pieces().stream()
-            .anyMatch(piece -> piece.piece().equals(PieceMass.EACH));
-  }
-
-  /** "Hobday's baking powder": a name that owns the food says who made it, not what it is. */
-  private boolean isMaker(int at) {
-    String word = phrase.folded(at, at + 1);
-    boolean owns =
-        phrase.isWord(at) && word.endsWith("'s") && tongue.language().code().equals("en");
-    return owns
-        && Character.isUpperCase(phrase.text().charAt(phrase.get(at).start()))
-        && !NO_MAKERS.contains(word.substring(0, word.length() - 2));
-  }
-
-  /** A state, with the adverbs before it: "freshly grated". */
-  private Tongue.@Nullable Match state(int from) {
-    Tongue.@Nullable Match whole = tongue.match("state", phrase, from);
-    if (whole != null) { // "lightly packed"
-      return whole;
-    }
-    int at = from;
-    while (tongue.match("adverb", phrase, at) != null) {
-      at = tongue.behind("adverb", phrase, at);
-      at = phrase.isDash(at) ? at + 1 : at;
-    }
-    return tongue.match("state", phrase, at);
-  }
-
-  private Tongue.@Nullable Match adverb(int at) {
-    return tongue.match("adverb", phrase, at);
-  }
-
-  /** "Grated nutmeg" is nutmeg, but "powdered sugar" is not sugar that was powdered. */
-  private boolean sameWithout(Found found, Tongue.@Nullable Match state, int to) {
-    if (state == null || state.next() >= to) {
-      return false;
-    }
-    @Nullable Found without = finder.find(phrase.text(state.next(), to));
-    return without != null && found.ingredient() != null && without.isId(found.ingredient().id());
-  }
-
-  /** "Fresh thyme" is not dried thyme, though both are called thyme. */
-  private boolean dried(Found found, int at, int to, int from) {
-    if (at == from || found.ingredient() == null) {
-      return false;
-    }
-    String id = found.ingredient().id();
-    boolean dry = id.endsWith("-dried") || id.endsWith("-ground") || id.endsWith("-powder");
-    for (int i = from; dry && i < at; i++) {
-      @Nullable String quality = tongue.value("quality", phrase.folded(i, i + 1));
-      if (quality != null && quality.equals("fresh")) {
-        return !phrase.folded(at, to).contains("dried");
-      }
-    }
-    return false;
-  }
-
   private int unknown(int from, int to, Gathered gathered) {
     int end = ends(from, to).size() > 1 ? ends(from, to).get(1) : to;
     gathered.name(phrase.text(from, end), null);
     String name = phrase.text(from, end);
     if (!alternatives(from, end, gathered)) {
       gathered.doubt("no ingredient goes by `" + name + "`" + finder.suggestion(name));
+      gathered.name(name, within(from, end));
     }
     return end;
+  }
+
+  /** "Quick jelly powder": a name within the words may be what is meant, but it is not said. */
+  private @Nullable Found within(int from, int to) {
+    boolean nounFirst = tongue.decimalComma() && !tongue.language().code().equals("de");
+    for (int words = to - from - 1; words > 0; words--) {
+      String part = nounFirst ? phrase.text(from, from + words) : phrase.text(to - words, to);
+      @Nullable Found found = finder.find(part);
+      @Nullable Ingredient ingredient = found == null ? null : found.ingredient();
+      if (found != null) {
+        List<String> ids = ingredient == null ? found.candidates() : List.of(ingredient.id());
+        return Found.unsure(ids, "whether it is a kind of `" + part + "` is not said");
+      }
+    }
+    return null;
   }
 
   /** "Butter or margarine", "salt and pepper": which, or how much of each, is not said. */
@@ -365,7 +246,8 @@ final class NameReader {
     List<String> ids = new ArrayList<>();
     int last = starts.size() - 1;
     for (int i = 0; i <= last; i++) {
-      @Nullable Stripped one = front(starts.get(i), ends.get(i));
+      NameFront.@Nullable Stripped one =
+          new NameFront(tongue, finder, phrase).read(starts.get(i), ends.get(i));
       @Nullable Found found = one == null ? null : one.found();
       for (int tail = starts.get(last) + 1; found == null && tail < ends.get(last); tail++) {
         String whole =

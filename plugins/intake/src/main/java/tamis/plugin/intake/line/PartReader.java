@@ -13,6 +13,9 @@ import tamis.plugin.intake.word.Tongue;
 
 /** Reads parts of an egg or fruit: "yolks of 4 eggs", "juice of half a lemon", "Whites 3 eggs". */
 final class PartReader {
+  /** "Seeds of a vanilla pod": what is bought and counted is the whole. */
+  private static final String CONTENT = "content";
+
   private final Tongue tongue;
   private final NameFinder finder;
   private final Larder larder;
@@ -25,34 +28,39 @@ final class PartReader {
     this.phrase = phrase;
   }
 
-  /** Reads such a line from a token on; false if it is none, and then nothing was gathered. */
-  boolean read(int from, int to, Gathered gathered) {
+  /**
+   * Reads such a line from a token on; tells the token behind the name. {@code from} if it is no
+   * such line, and then nothing was gathered.
+   */
+  int read(int from, Gathered gathered) {
     List<ReadLine.State> states = new ArrayList<>();
     List<String> parts = new ArrayList<>();
     int nameStart = parts(from, states, parts);
     if (parts.isEmpty()) {
-      return false;
+      return from;
     }
     int at = behindOf(nameStart);
     int named = at;
     @Nullable Amount amount = new AmountReader(tongue, phrase).single(at);
     if (amount == null) {
-      return false;
+      return from;
     }
     at = amount.next();
     Tongue.@Nullable Match size = tongue.match("size", phrase, at);
     at = size == null ? at : size.next();
+    int to = new Tail(tongue, phrase).nameEnd(at);
     int name = tongue.behind("quality", phrase, at);
     name = phrase.isDash(name) ? name + 1 : name;
-    @Nullable Found whole = finder.find(phrase.text(name, to));
+    int end = new NameReader(tongue, finder, phrase).knownEnd(name, beforeAnd(name, to));
+    @Nullable Found whole = finder.find(phrase.text(name, end));
     if (whole == null || whole.ingredient() == null) {
-      return false;
+      return from;
     }
     List<String> ids = new ArrayList<>();
     for (String part : parts) {
       @Nullable String id = id(whole.ingredient(), part);
       if (id == null) {
-        return false;
+        return from;
       }
       ids.add(id);
     }
@@ -61,16 +69,28 @@ final class PartReader {
       gathered.size(size.value());
     }
     gathered.measure(new Measure(amount, null, false, null, List.of(), at));
-    String written = words(from, nameStart, named) + " " + phrase.text(at, to);
-    gathered.name(written, found(ids, written));
-    return true;
+    String written = words(from, nameStart, named) + " " + phrase.text(at, end);
+    gathered.name(written, found(ids, written, parts.contains(CONTENT)));
+    gathered.preparation(phrase.text(end, to));
+    return to;
   }
 
-  private Found found(List<String> ids, String written) {
-    return ids.size() > 1
-        ? Found.unsure(
-            ids, "`" + written + "` are two ingredients; write each on a line of its own")
-        : Found.of(larder.byId(ids.get(0)), null, false);
+  /** "Zest of 2 lemons and juice of 1": the second is told as what is left of the line. */
+  private int beforeAnd(int from, int to) {
+    int stop = from;
+    while (stop < to && tongue.match("and", phrase, stop) == null) {
+      stop++;
+    }
+    return phrase.is(stop - 1, ".") ? stop - 1 : stop;
+  }
+
+  private Found found(List<String> ids, String written, boolean content) {
+    if (ids.size() > 1) {
+      return Found.unsure(
+          ids, "`" + written + "` are two ingredients; write each on a line of its own");
+    }
+    String id = ids.get(0);
+    return Found.of(larder.byId(id), content ? "`" + id + "` is counted whole" : null, false);
   }
 
   /** The part in the source's words, without states within them: "zest and juice of". */
@@ -93,7 +113,8 @@ final class PartReader {
 
   /** Gathers parts and states before them; tells the token behind. */
   private int parts(int from, List<ReadLine.State> states, List<String> parts) {
-    int at = tongue.behind("of", phrase, from);
+    boolean begins = tongue.match("partof", phrase, from) != null;
+    int at = begins ? from : tongue.behind("of", phrase, from);
     int adverbs = -1;
     while (phrase.has(at)) {
       Tongue.@Nullable Match part = tongue.match("partof", phrase, at);
@@ -113,6 +134,8 @@ final class PartReader {
         at = adverb.next();
       } else if (!parts.isEmpty() && tongue.match("and", phrase, at) != null) {
         at = tongue.behind("and", phrase, at);
+      } else if (!parts.isEmpty() && phrase.is(at, "+")) {
+        at++;
       } else if (the || (phrase.is(at, ",") && !parts.isEmpty())) {
         at++;
       } else {
@@ -132,6 +155,9 @@ final class PartReader {
   }
 
   private @Nullable String id(Ingredient whole, String part) {
+    if (part.equals(CONTENT)) {
+      return whole.id();
+    }
     boolean egg = whole.id().equals("egg");
     boolean ofEgg = part.equals("yolk") || part.equals("white");
     if (egg != ofEgg) {

@@ -14,11 +14,13 @@ record Tail(Tongue tongue, Phrase phrase) {
   /** Where the name ends that begins at a token: at a comma, a bracket, a dash or the end. */
   int nameEnd(int from) {
     for (int i = from; i < phrase.size(); i++) {
-      boolean comma = phrase.is(i, ",") || phrase.is(i, ";") || phrase.is(i, ":");
-      boolean dash = phrase.isDash(i) && !phrase.touches(i);
+      boolean comma = phrase.is(i, ",") || phrase.is(i, ";");
+      comma |= phrase.is(i, ":") && !phrase.isRatio(i - 1);
+      boolean dash = phrase.isDash(i) && (!phrase.touches(i) || phrase.isDash(i + 1));
       boolean bracket = phrase.is(i, "(") || phrase.is(i, "[");
       boolean plus =
           phrase.is(i, "…")
+              || phrase.is(i, "@")
               || phrase.is(i, "+")
               || (tongue.match("plus", phrase, i) != null && phrase.isNumber(i + 1));
       if (comma || dash || bracket || plus) {
@@ -30,10 +32,20 @@ record Tail(Tongue tongue, Phrase phrase) {
 
   /** "Sugar, brown" is brown sugar: the words change places if only then they are a name. */
   boolean inverted(int from, int end, NameFinder finder, Gathered gathered) {
+    int stop = nameEnd(end + 1);
+    if (!turned(from, end, stop, finder, gathered)) {
+      return false;
+    }
+    gathered.preparation(phrase.text(stop, phrase.size()));
+    needed(stop, gathered);
+    return true;
+  }
+
+  /** The same where what follows the comma ends at {@code stop}; nothing behind it is read. */
+  boolean turned(int from, int end, int stop, NameFinder finder, Gathered gathered) {
     if (!phrase.is(end, ",") || !phrase.isWord(end + 1)) {
       return false;
     }
-    int stop = nameEnd(end + 1);
     boolean few = stop - end - 1 <= 2 && end > from;
     boolean state = tongue.match("state", phrase, end + 1) != null;
     boolean adverb = tongue.match("adverb", phrase, end + 1) != null;
@@ -60,8 +72,6 @@ record Tail(Tongue tongue, Phrase phrase) {
     }
     gathered.name(phrase.text(from, phrase.is(stop - 1, ".") ? stop - 1 : stop), turned);
     gathered.loosen(0.1);
-    gathered.preparation(phrase.text(stop, phrase.size()));
-    needed(stop, gathered);
     return true;
   }
 
@@ -225,7 +235,8 @@ record Tail(Tongue tongue, Phrase phrase) {
         phrase.is(extra.next(), ",")
             && phrase.folded(extra.next() + 1, phrase.size()).matches("divided\\.?");
     boolean purpose = !divided && extra.next() < phrase.size() && !phrase.is(extra.next(), ".");
-    @Nullable Measure sum = first == null || purpose ? null : measures.together(first, extra);
+    @Nullable Measure sum =
+        first == null || purpose ? null : new Sums(measures).together(first, extra);
     if (sum != null) {
       gathered.measure(sum);
       gathered.summed();

@@ -66,10 +66,8 @@ public final class NameFinder {
     forms.add(name.replace("-", ""));
     String spelled = spelled(name);
     forms.add(spelled);
-    if (language.code().equals("en")) {
-      forms.addAll(Singular.of(name));
-      forms.addAll(Singular.of(spelled));
-    }
+    forms.addAll(Singular.of(name, language));
+    forms.addAll(Singular.of(spelled, language));
     for (String form : forms) {
       @Nullable Found found = builtIn(form);
       if (found != null) {

@@ -43,6 +43,16 @@ public record Phrase(String text, List<Token> tokens) {
     return has(index) && tokens.get(index).isWord();
   }
 
+  /** Whether a number is one side of a ratio: {@code 1:6}. */
+  public boolean isRatio(int index) {
+    return isRatioSign(index + 1) || isRatioSign(index - 1);
+  }
+
+  private boolean isRatioSign(int index) {
+    boolean between = isNumber(index - 1) && is(index, ":") && isNumber(index + 1);
+    return between && touches(index) && touches(index + 1);
+  }
+
   /** Whether no space stands before the token. */
   public boolean touches(int index) {
     return index > 0 && has(index) && tokens.get(index - 1).end() == tokens.get(index).start();

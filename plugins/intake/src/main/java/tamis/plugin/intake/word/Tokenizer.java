@@ -37,7 +37,9 @@ final class Tokenizer {
 
   private void next() {
     char c = line.charAt(at);
-    if (Phrase.isSpace(c) || MARKS.indexOf(c) >= 0) {
+    if (SmallFigures.at(line, at) != null) {
+      number();
+    } else if (Phrase.isSpace(c) || MARKS.indexOf(c) >= 0) {
       at++;
     } else if (isDigit(c) || VulgarFractions.is(c) || (c == '.' && isDigit(peek(1)))) {
       number();
@@ -74,7 +76,11 @@ final class Tokenizer {
     int start = at;
     doubt = null;
     double value;
-    if (VulgarFractions.is(peek(0))) {
+    @Nullable SmallFigures small = SmallFigures.at(line, at);
+    if (small != null) {
+      value = small.value();
+      at = small.end();
+    } else if (VulgarFractions.is(peek(0))) {
       value = VulgarFractions.value(line.charAt(at++));
     } else {
       value = decimal();
@@ -96,6 +102,11 @@ final class Tokenizer {
       ahead = 1;
     }
     char next = peek(ahead);
+    @Nullable SmallFigures small = SmallFigures.at(line, at + ahead);
+    if (small != null && small.value() < 1) {
+      at = small.end();
+      return small.value();
+    }
     if (VulgarFractions.is(next)) {
       at += ahead + 1;
       return VulgarFractions.value(next);
@@ -129,6 +140,7 @@ final class Tokenizer {
   private double decimal() {
     int start = at;
     skipDigits();
+    skipGroups(at - start);
     int whole = at - start;
     char mark = peek(0);
     if ((mark == '.' || mark == ',') && isDigit(peek(1))) {
@@ -139,7 +151,7 @@ final class Tokenizer {
       mark(mark, whole, behind - 1);
       at += behind;
     }
-    String figures = line.substring(start, at);
+    String figures = line.substring(start, at).replaceAll("[\\s\u00a0\u2009\u202f]", "");
     if (figures.length() > MOST_DIGITS) {
       doubt = "a number of " + figures.length() + " characters";
       return 0;
@@ -160,6 +172,22 @@ final class Tokenizer {
 
   private boolean isGrouping(char mark) {
     return (mark == ',') != decimalComma && (mark == ',' || mark == '.') && doubt != null;
+  }
+
+  /** "1 080 g": a space groups thousands where nothing else can be meant by it. */
+  private void skipGroups(int digits) {
+    boolean few = digits > 0 && digits <= GROUP;
+    while (few && Phrase.isSpace(peek(0)) && isGroup()) {
+      at += 1 + GROUP;
+    }
+  }
+
+  private boolean isGroup() {
+    boolean hard = peek(0) != ' ' || peek(1) == '0'; // "1 400 g can" is one can
+    for (int i = 1; i <= GROUP; i++) {
+      hard &= isDigit(peek(i));
+    }
+    return hard && !isDigit(peek(GROUP + 1));
   }
 
   private void skipDigits() {

@@ -60,6 +60,7 @@ public final class Tongue {
         of.put(word, value == null ? word : value);
       }
     }
+    Endings.KINDS.forEach(kind -> Endings.add(language, words.getOrDefault(kind, Map.of())));
     Units.standard().table().rows().forEach(this::name);
   }
 
@@ -149,9 +150,8 @@ public final class Tongue {
         if (symbol == null) {
           symbol = units.get(folded);
         }
-        boolean spoon = folded.endsWith("ful") || folded.endsWith("fuls");
-        if (symbol == null && spoon && folded.indexOf('-') > 0) {
-          symbol = units.get(folded.replace("-", "")); // tea-spoonful
+        if (symbol == null && folded.indexOf('-') > 1) {
+          symbol = units.get(folded.replace("-", "")); // tea-spoon
         }
         if (symbol != null) {
           return abbreviated(phrase, new Match(symbol, from + length));
