@@ -61,6 +61,16 @@ final class Entries {
     entries.add(new Page.Entry(line, Page.Kind.INGREDIENT, kept, part));
   }
 
+  /** Whether the last line of ingredients is set in capitals, so that they say nothing. */
+  boolean isInCapitals() {
+    boolean capitals = false;
+    for (Page.Entry entry : entries) {
+      boolean line = entry.kind() == Page.Kind.INGREDIENT;
+      capitals = line ? Headings.isInCapitals(entry.source().text()) : capitals;
+    }
+    return capitals;
+  }
+
   private boolean isLeftOpen() {
     if (entries.isEmpty() || last().kind() != Page.Kind.INGREDIENT) {
       return false;

@@ -1,5 +1,6 @@
 package tamis.plugin.intake.page;
 
+import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import tamis.plugin.intake.word.Phrase;
@@ -23,6 +24,18 @@ record Headings(Tongue tongue) {
     return null;
   }
 
+  /** "Method: beat all", "Mode.—Put …": the section that a line begins; null if it begins none. */
+  @Nullable Section begun(Phrase phrase) {
+    for (Section of : List.of(Section.STEPS, Section.NOTES)) {
+      int behind = tongue.behind(of.name().toLowerCase(Locale.ROOT), phrase, 0);
+      boolean point = phrase.is(behind, ".") && phrase.isDash(behind + 1);
+      if (behind > 0 && (point || phrase.is(behind, ":")) && phrase.has(behind + 1)) {
+        return of;
+      }
+    }
+    return null;
+  }
+
   /**
    * A part of the recipe.
    *
@@ -31,8 +44,12 @@ record Headings(Tongue tongue) {
    */
   record Part(@Nullable String name, boolean plain) {}
 
-  /** "For the filling", "Topping:", "CRUST"; null if it is none. */
-  @Nullable Part part(PageLine line) {
+  /**
+   * "For the filling", "Topping:", "CRUST"; null if it is none.
+   *
+   * @param inCapitals whether ingredients are set in capitals there, too
+   */
+  @Nullable Part part(PageLine line, boolean inCapitals) {
     String text = line.text();
     if (text.length() > LONGEST || line.read().isMeasured()) {
       return null;
@@ -42,7 +59,7 @@ record Headings(Tongue tongue) {
     boolean forPart = partFor != null && few && !text.endsWith(".");
     boolean colon = text.endsWith(":") && few;
     boolean marked = text.startsWith("#") || (text.startsWith("**") && text.endsWith("**"));
-    if (!forPart && !colon && !marked && !isCapitals(line)) {
+    if (!forPart && !colon && !marked && (inCapitals || !isCapitals(line))) {
       return null;
     }
     Phrase phrase = line.phrase();
@@ -52,8 +69,13 @@ record Headings(Tongue tongue) {
 
   private static boolean isCapitals(PageLine line) {
     return line.words() <= MOST_WORDS_IN_CAPITALS
-        && line.text().equals(line.text().toUpperCase(Locale.ROOT))
+        && isInCapitals(line.text())
+        && !(line.ends() && line.isDirection())
         && line.phrase().isWord(0);
+  }
+
+  static boolean isInCapitals(String text) {
+    return text.equals(text.toUpperCase(Locale.ROOT));
   }
 
   /** The words of a heading without its marks; null if there are none. */

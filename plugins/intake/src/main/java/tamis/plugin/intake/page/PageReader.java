@@ -28,7 +28,8 @@ public final class PageReader {
     this.yields = new YieldReader(lines.tongue());
   }
 
-  public Page read(List<SourceLine> source) {
+  public Page read(List<SourceLine> page) {
+    List<SourceLine> source = new RunIn(lines).parted(page);
     for (int i = 0; i < source.size(); i++) {
       SourceLine line = source.get(i);
       if (!entries.corrected(line)) {
@@ -48,6 +49,9 @@ public final class PageReader {
     if (headed != null) {
       section = headed;
       entries.add(source, Page.Kind.HEADING);
+    } else if (headings.begun(line.phrase()) != null) {
+      section = headings.begun(line.phrase());
+      entries.add(source, section == Section.NOTES ? Page.Kind.NOTE : Page.Kind.STEP);
     } else if (line.words() <= PageLine.WORDS_OF_A_LATE_LINE && yields.line(line.phrase())) {
       entries.add(source, Page.Kind.YIELD);
     } else if (line.isProse()) {
@@ -154,7 +158,8 @@ public final class PageReader {
   }
 
   private boolean partHeading(PageLine line) {
-    Headings.@Nullable Part part = headings.part(line);
+    Headings.@Nullable Part part =
+        headings.part(line, entries.isInCapitals() && line.read().isIngredientKnown());
     if (part == null) {
       return false;
     }
