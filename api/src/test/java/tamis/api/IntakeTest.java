@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.RandomAccessFile;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -216,6 +217,9 @@ class IntakeTest {
     recipe("empty.txt", "");
     recipe("novel.txt", "It was a dark night, and two men walked along the road. ".repeat(40));
     recipe("huge.txt", "1 cup milk\n".repeat(100_000));
+    try (var line = new RandomAccessFile(recipes.resolve("gigabyte.txt").toFile(), "rw")) {
+      line.setLength(1L << 30); // one line
+    }
     assertThat(run()).isEqualTo(1);
     assertThat(written()).containsExactly("marked.json", "wide.json");
     assertThat(err.toString())
@@ -224,10 +228,26 @@ class IntakeTest {
         .contains("broken.json: the text is no JSON")
         .contains("empty.txt holds no line")
         .contains("novel.txt holds no line")
-        .contains("huge.txt has 1100000 bytes");
+        .contains("huge.txt has 1100000 bytes")
+        .contains("gigabyte.txt has 1073741824 bytes");
+    Files.delete(recipes.resolve("gigabyte.txt"));
     Files.delete(recipes.resolve("zero.txt"));
     assertThat(run("--charset", "ISO-8859-1")).isEqualTo(1);
     assertThat(written()).contains("creme.json");
+  }
+
+  @Test
+  void a_broken_line_of_many_documents_is_told_and_the_others_are_read() throws IOException {
+    recipe(
+        "all.ndjson",
+        """
+        {"@type":"Recipe","name":"Buns","recipeIngredient":["500 g bread flour"]}
+        {"@type":"Recipe","name":"Rolls","recipeIngredient":[
+        {"@type":"Recipe","name":"Loaf","recipeIngredient":["300 g rye flour"]}
+        """);
+    assertThat(run()).isEqualTo(1);
+    assertThat(written()).containsExactly("buns.json", "loaf.json");
+    assertThat(err.toString()).contains("all.ndjson: line 2 is left out: it cannot be read");
   }
 
   @Test

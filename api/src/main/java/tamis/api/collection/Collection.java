@@ -30,6 +30,9 @@ public final class Collection implements AutoCloseable {
   /** The calculation that reads a recipe. */
   public static final String CALCULATION = "intake";
 
+  /** Code of its remark that a part of a file could not be read. */
+  private static final String PART_BROKEN = "part-broken";
+
   private final Task task;
   private final Calculation<?, ?> calculation;
   private final Kitchen kitchen;
@@ -137,11 +140,20 @@ public final class Collection implements AutoCloseable {
       }
       var answer = kitchen.calculate(CALCULATION, input);
       count = Math.max(count, ((Number) value(answer.result(), "recipes")).intValue());
+      if (recipe == 1) {
+        tellBroken(file, answer);
+      }
       recipes++;
       lines += ((Number) value(answer.result(), "understood")).intValue();
       open(file, recipe, answer.result());
       write(file, recipe, answer, all);
     }
+  }
+
+  private void tellBroken(SourceFile file, Answer<?> answer) {
+    answer.remarks().stream()
+        .filter(remark -> remark.code().equals(PART_BROKEN))
+        .forEach(remark -> rejected.add(file.name() + ": " + remark.message()));
   }
 
   private void open(SourceFile file, int recipe, Record result) {

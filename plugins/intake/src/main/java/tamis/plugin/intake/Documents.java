@@ -3,7 +3,6 @@ package tamis.plugin.intake;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.fault.Refusal;
 import tamis.engine.formula.Formula;
@@ -40,24 +39,38 @@ final class Documents {
     return documents;
   }
 
-  /** The JSON of each line of a text; null if a line is none. */
-  static @Nullable List<Object> lines(String text) {
-    List<Object> lines = new ArrayList<>();
-    for (String line : text.lines().filter(l -> !l.isBlank()).toList()) {
+  /**
+   * What stands in the lines of a text, one of them on each.
+   *
+   * @param all the documents or recipes that could be read
+   * @param broken why others could not
+   */
+  record Lines(List<Object> all, List<String> broken) {}
+
+  /** Reads a text line by line; a broken line is told, and the others are read. */
+  static Lines lines(String text) {
+    List<Object> all = new ArrayList<>();
+    List<String> broken = new ArrayList<>();
+    int number = 0;
+    for (String line : text.lines().toList()) {
+      number++;
       try {
-        lines.add(Objects.requireNonNullElse(JsonText.parse(line), ""));
-      } catch (JsonText.Broken broken) {
-        return null;
+        @Nullable Object tree = line.isBlank() ? null : JsonText.parse(line);
+        if (tree instanceof Map<?, ?>) {
+          all.add(tree);
+        } else if (tree != null) {
+          broken.add("line " + number + " is no object");
+        }
+      } catch (JsonText.Broken why) {
+        broken.add("line " + number + " is left out: " + why.getMessage());
       }
     }
-    return lines;
+    return new Lines(all, broken);
   }
 
-  static Opened opened(List<Map<?, ?>> documents) {
+  static Opened opened(List<Map<?, ?>> documents, List<String> broken) {
     return new Opened(
-        documents.size(),
-        number -> Source.of(documents.get(number - 1), documents.size()),
-        List.of());
+        documents.size(), number -> Source.of(documents.get(number - 1), documents.size()), broken);
   }
 
   /**

@@ -23,6 +23,9 @@ import tamis.plugin.intake.word.Language;
  * names-by-place}); amounts and foods are the engine's.
  */
 public final class Intake implements Calculation<Intake.Input, Intake.Result> {
+  /** Code of the remark that a part of the source could not be read; the others were. */
+  static final String PART_BROKEN = "part-broken";
+
   static final int LONGEST = 1_000_000;
 
   /** A source, and how it is to be read. */

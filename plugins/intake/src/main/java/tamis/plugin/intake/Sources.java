@@ -45,7 +45,8 @@ final class Sources {
     if (opened.count() > 1) {
       LAST.set(new Last(form(input), given, opened));
     }
-    opened.broken().forEach(why -> notes.remark("json-ld-broken", "/html", why));
+    String pointer = input.html() != null ? "/html" : "/jsonld";
+    opened.broken().forEach(why -> notes.remark(Intake.PART_BROKEN, pointer, why));
     Source source = opened.recipe(input.recipe() == null ? 1 : input.recipe());
     return source.isDocument()
         ? Documents.written(source, kitchen, input.csv() == null ? "/jsonld" : "/csv")
@@ -62,15 +63,45 @@ final class Sources {
     }
     if (input.csv() != null) {
       @Nullable Map<?, ?> document = Sheet.document(input.csv());
-      return document == null ? Sheet.opened(input.csv()) : Documents.opened(List.of(document));
+      return document == null
+          ? Sheet.opened(input.csv())
+          : Documents.opened(List.of(document), List.of());
     }
     if (input.html() != null) {
       return WebPage.opened(input.html());
     }
-    @Nullable Object tree = given instanceof String text ? parsed(text) : given;
+    return given instanceof String text ? ofJson(text) : ofTree(given, List.of());
+  }
+
+  /** One text of JSON, or one on each line. */
+  private static Opened ofJson(String text) {
+    Object tree;
+    try {
+      tree = Objects.requireNonNullElse(JsonText.parse(text), "");
+    } catch (JsonText.Broken broken) {
+      Documents.Lines lines = Documents.lines(text);
+      if (isSource(lines.all())) {
+        return ofTree(lines.all(), lines.broken());
+      }
+      throw new Refusal(
+          new Fault(
+              FaultCode.NOT_ALLOWED,
+              "/jsonld",
+              null,
+              "JSON",
+              "the text is no JSON: " + broken.getMessage()));
+    }
+    return ofTree(tree, List.of());
+  }
+
+  private static boolean isSource(List<Object> lines) {
+    return !Documents.in(lines).isEmpty() || !RecipeNodes.in(lines).isEmpty();
+  }
+
+  private static Opened ofTree(Object tree, List<String> broken) {
     List<Map<?, ?>> documents = Documents.in(tree);
     if (!documents.isEmpty()) {
-      return Documents.opened(documents);
+      return Documents.opened(documents, broken);
     }
     List<Map<?, ?>> recipes = RecipeNodes.in(tree);
     if (recipes.isEmpty()) {
@@ -82,24 +113,6 @@ final class Sources {
     return new Opened(
         recipes.size(),
         number -> RecipeNodes.source(recipes.get(number - 1), recipes.size()),
-        List.of());
-  }
-
-  private static @Nullable Object parsed(String text) {
-    try {
-      return JsonText.parse(text);
-    } catch (JsonText.Broken broken) {
-      @Nullable List<Object> lines = Documents.lines(text);
-      if (lines != null && lines.size() > 1) {
-        return lines;
-      }
-      throw new Refusal(
-          new Fault(
-              FaultCode.NOT_ALLOWED,
-              "/jsonld",
-              null,
-              "JSON",
-              "the text is no JSON: " + broken.getMessage()));
-    }
+        broken);
   }
 }
