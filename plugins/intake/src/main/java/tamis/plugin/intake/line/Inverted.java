@@ -54,8 +54,9 @@ record Inverted(Tongue tongue, NameFinder finder, Phrase phrase, MeasureReader m
       boolean note = phrase.is(measure.next(), "(") && !isName(from, measure.next());
       return note || !phrase.has(measure.next()) ? measure : null;
     }
-    boolean said = measure.unit() != null || apart || times || isCount(from, measure);
-    return said ? measure : bare(from, at, measure);
+    boolean said = measure.unit() != null || times || isCount(from, measure);
+    @Nullable Measure bare = said ? null : bare(from, at, measure);
+    return bare == null && (said || apart) ? measure : bare;
   }
 
   private boolean isTimes(int at) {
@@ -73,7 +74,8 @@ record Inverted(Tongue tongue, NameFinder finder, Phrase phrase, MeasureReader m
 
   /** "Sugar 175", "salt 20 2.0 %": columns of a bench sheet, whose head says the unit. */
   private @Nullable Measure bare(int from, int at, Measure measure) {
-    int end = Math.min(nameEnd(from, at), new Tail(tongue, phrase).nameEnd(from));
+    int behind = nameEnd(from, beforeShare(from, nameEnd(from, at)));
+    int end = Math.min(behind, new Tail(tongue, phrase).nameEnd(from));
     if (phrase.touches(at) || end <= from || !isName(from, end)) {
       return null;
     }

@@ -17,8 +17,6 @@ record Leftover(Tongue tongue, NameFinder finder, Measures measures, String text
   private static final Set<String> WITH = Set.of("with", "mit", "avec", "con", "which");
   private static final Set<String> HALF = Set.of("half", "halb", "moitié", "metà", "mitad");
   private static final Set<String> INTO = Set.of("in", "into", "en", "a", "cut", "other", "and");
-  private static final Set<String> CAKES = Set.of("cake", "cube", "block");
-  private static final Set<String> LEAVES = Set.of("leaf", "sheet");
   private static final Set<String> SPOONS = Set.of("tsp", "tbsp", "dsp");
   private static final Set<String> SHORT = Set.of("lemon", "lime", "orange", "almond", "almonds");
   private static final Set<String> EGG_SIZES = Set.of("small", "medium", "large", "jumbo");
@@ -29,14 +27,10 @@ record Leftover(Tongue tongue, NameFinder finder, Measures measures, String text
   private static final Pattern THEIR_WEIGHT =
       Pattern.compile("(?i)\\b(their|its|same|equal) weight\\b");
 
-  static boolean isCake(Measure measure) {
-    return CAKES.contains(String.valueOf(measure.unit()));
-  }
-
   void check(Gathered gathered) {
     eggSize(gathered);
     kind(gathered);
-    byUnit(gathered);
+    new ByUnit(finder).check(gathered);
     if (!gathered.isKnown()) {
       return;
     }
@@ -82,33 +76,6 @@ record Leftover(Tongue tongue, NameFinder finder, Measures measures, String text
   private static List<String> turned(String kind, Gathered gathered) {
     String name = gathered.asWritten();
     return List.of(kind + " " + name, name + " " + kind);
-  }
-
-  /** A cake of yeast is of fresh yeast; leaves of gelatine are no powder, and spoons are of it. */
-  private void byUnit(Gathered gathered) {
-    @Nullable Found found = gathered.found();
-    @Nullable Measure measure = gathered.measure();
-    if (found == null || found.isKnown() || measure == null || measure.unit() == null) {
-      return;
-    }
-    if (!found.equals(finder.find(gathered.asWritten()))) {
-      return; // a name among more words
-    }
-    List<String> ids = found.candidates();
-    String unit = measure.unit();
-    if (ids.contains("yeast-fresh") && ids.contains("yeast-instant") && CAKES.contains(unit)) {
-      gathered.name(
-          gathered.asWritten(),
-          finder.byId("yeast-fresh", "fresh yeast assumed, as it comes in cakes"));
-    } else if (ids.contains("gelatine-leaf") && LEAVES.contains(unit)) {
-      gathered.name(gathered.asWritten(), finder.byId("gelatine-leaf", null));
-    } else if (ids.contains("gelatine-powder")
-        && ids.contains("gelatine-leaf")
-        && SPOONS.contains(unit)) {
-      gathered.name(
-          gathered.asWritten(),
-          finder.byId("gelatine-powder", "powder assumed, as it is measured by the spoon"));
-    }
   }
 
   /** "2 eggs (medium)", "3 medium-sized eggs". */

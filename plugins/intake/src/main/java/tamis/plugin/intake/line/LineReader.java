@@ -124,8 +124,9 @@ public final class LineReader {
         } else if (measure != null) {
           start = measure.next();
         }
+        int end = phrase.is(i - 1, ",") ? i - 1 : i;
         int behind =
-            new NameReader(tongue, finder, phrase).read(behindOf(phrase, start), i, gathered);
+            new NameReader(tongue, finder, phrase).read(behindOf(phrase, start), end, gathered);
         gathered.preparation(phrase.text(behind, phrase.size()));
         String like = phrase.text(i, phrase.size());
         gathered.doubt("`" + like + "` is no measure; write a weight");
@@ -209,7 +210,7 @@ public final class LineReader {
   private boolean isCake(Phrase phrase, Measure measure) {
     @Nullable Found of =
         finder.find(phrase.text(measure.next(), new Tail(tongue, phrase).nameEnd(measure.next())));
-    return of != null && of.candidates().contains("yeast-fresh") && Leftover.isCake(measure);
+    return of != null && of.candidates().contains("yeast-fresh") && ByUnit.isCake(measure);
   }
 
   private void named(Phrase phrase, int from, Gathered gathered) {
@@ -230,8 +231,10 @@ public final class LineReader {
       named(phrase, behindBracket, gathered);
       return;
     }
-    if (phrase.is(end, ",") && names.areStates(from, end)) { // "toasted, chopped pecans"
-      end = tail.nameEnd(end + 1);
+    int state = from;
+    while (phrase.is(end, ",") && names.areStates(state, end)) { // "toasted, chopped pecans"
+      state = end + 1;
+      end = tail.nameEnd(state);
     }
     if (end > from + 1 && tongue.match("or", phrase, end - 1) != null) {
       end--;

@@ -68,16 +68,19 @@ public record MeasureReader(Tongue tongue, Phrase phrase, Measures measures) {
 
   /** "Grammi 150", "kg. 2", "N. 3": the unit, or a word that says a count, stands first. */
   @Nullable Measure unitFirst(int from) {
-    Tongue.@Nullable Match unit = tongue.unit(phrase, from);
-    Tongue.@Nullable Match count = tongue.match("count", phrase, from);
-    int at = unit != null ? unit.next() : count != null ? count.next() : from;
+    int start = tongue.behind("about", phrase, from);
+    Tongue.@Nullable Match unit = tongue.unit(phrase, start);
+    Tongue.@Nullable Match thing = unit == null ? tongue.container(phrase, start) : null;
+    Tongue.@Nullable Match of = unit == null ? thing : unit;
+    int at = tongue.behind("count", phrase, of == null ? start : of.next());
     at = phrase.is(at, ".") ? at + 1 : at;
-    @Nullable Amount amount = at == from ? null : new AmountReader(tongue, phrase).at(at);
+    @Nullable Amount amount = at == start ? null : new AmountReader(tongue, phrase).at(at);
     if (amount == null || !phrase.isNumber(at)) {
       return null;
     }
-    @Nullable String of = unit == null ? null : unit.value();
-    return new Measure(amount, of, false, null, List.of(), amount.next());
+    List<String> manner = start > from ? List.of("about") : List.of();
+    @Nullable String name = of == null ? null : of.value();
+    return new Measure(amount, name, thing != null, null, manner, amount.next());
   }
 
   /** An amount with its unit and how it is filled. */
@@ -133,9 +136,30 @@ public record MeasureReader(Tongue tongue, Phrase phrase, Measures measures) {
       if (behindSize > at && Packages.isPackage(thing.value())) {
         manner.add(A_SIZE + phrase.text(at, behindSize)); // "2 large cans"
       }
-      return new Measure(amount, thing.value(), true, null, manner, thing.next());
+      int behind = tongue.decimalComma() ? manners(thing.next(), manner) : thing.next();
+      return new Measure(amount, thing.value(), true, null, manner, behind);
+    }
+    @Nullable Measure part = partOfUnit(amount, at);
+    if (part != null) {
+      return part;
     }
     return new Measure(amount, null, false, null, manner, manner.isEmpty() ? amount.next() : at);
+  }
+
+  /** "Ein Viertelpfund", "2 Achtelliter": a part and its unit in one word. */
+  private @Nullable Measure partOfUnit(Amount amount, int at) {
+    String word = phrase.isWord(at) ? phrase.folded(at, at + 1) : "";
+    for (String part : tongue.words("glued")) {
+      if (word.startsWith(part)) {
+        Phrase rest = Phrase.of(word.substring(part.length()), tongue);
+        Tongue.@Nullable Match unit = rest.size() == 1 ? tongue.unit(rest, 0) : null;
+        double of = Double.parseDouble(String.valueOf(tongue.value("glued", part)));
+        return unit == null
+            ? null
+            : new Measure(amount.times(of), unit.value(), false, null, List.of(), at + 1);
+      }
+    }
+    return null;
   }
 
   /** "26C" is how warm it is: nobody measures as many cups. */

@@ -159,12 +159,13 @@ final class PartReader {
       return whole.id();
     }
     boolean egg = whole.id().equals("egg");
-    boolean ofEgg = part.equals("yolk") || part.equals("white");
+    boolean yellow = part.equals("yolk") && !egg; // "das Gelbe einer Zitrone"
+    boolean ofEgg = part.equals("white") || (part.equals("yolk") && egg);
     if (egg != ofEgg) {
       return null;
     }
     try {
-      return larder.byId(whole.id() + "-" + part).id();
+      return larder.byId(whole.id() + "-" + (yellow ? "zest" : part)).id();
     } catch (Refusal unknown) {
       return null;
     }

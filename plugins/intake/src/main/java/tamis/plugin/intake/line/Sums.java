@@ -28,7 +28,7 @@ record Sums(MeasureReader reader) {
     if (rest != null && rest.unit() != null && sum.container()) {
       return open(sum, rest);
     }
-    if (sum.unit() == null || sum.container()) {
+    if (sum.unit() == null) {
       return null;
     }
     int at = sum.next();
@@ -42,7 +42,7 @@ record Sums(MeasureReader reader) {
       to = reader.tongue().match("to", reader.phrase(), at);
     }
     int from = plus != null ? plus.next() : less != null ? less.next() : at;
-    if (plus == null && less == null && to != null) {
+    if (plus == null && less == null && to != null && !sum.container()) {
       return range(sum, reader.single(to.next()));
     }
     @Nullable Measure other = reader.single(from);
@@ -51,7 +51,7 @@ record Sums(MeasureReader reader) {
           ? sum.of(sum.amount().plus(other.low(), other.next()), other.next())
           : null;
     }
-    if (other == null || other.unit() == null || other.container()) {
+    if (other == null || other.unit() == null || other.container() || sum.container()) {
       return null;
     }
     if (plus == null && less == null && !isSmaller(other.unit(), sum.unit())) {

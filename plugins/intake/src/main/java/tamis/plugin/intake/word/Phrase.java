@@ -73,6 +73,9 @@ public record Phrase(String text, List<Token> tokens) {
     StringBuilder folded = new StringBuilder(text.length());
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
+      if (Tokenizer.MARKS.indexOf(c) >= 0) {
+        continue; // stress and footnotes
+      }
       if (!Phrase.isSpace(c)) {
         folded.append(c == '’' ? '\'' : c);
       } else if (!folded.isEmpty() && folded.charAt(folded.length() - 1) != ' ') {

@@ -8,7 +8,7 @@ import tamis.engine.quantity.VulgarFractions;
 /** Cuts a line into numbers, words and signs, from left to right, each character once. */
 final class Tokenizer {
   /** Stress and footnotes: they say nothing of the ingredient. */
-  private static final String MARKS = "*_†‡¹²³";
+  static final String MARKS = "*_†‡¹²³";
 
   private static final int MOST_DIGITS = 9;
   private static final int GROUP = 3;

@@ -1,5 +1,6 @@
 package tamis.plugin.intake.word;
 
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -113,6 +114,13 @@ public final class Tongue {
   /** Whether {@code word}, folded, is of the kind. */
   public boolean knows(String kind, String word) {
     return words.getOrDefault(kind, Map.of()).containsKey(word);
+  }
+
+  /** All words of a kind, the longest first. */
+  public List<String> words(String kind) {
+    return words.getOrDefault(kind, Map.of()).keySet().stream()
+        .sorted(Comparator.comparingInt(String::length).reversed())
+        .toList();
   }
 
   /** What the table says of a folded word of the kind, or null. */
