@@ -111,15 +111,24 @@ public record AmountReader(Tongue tongue, Phrase phrase) {
     return phrase.isWord(0) && phrase.get(0).text().equals(letter);
   }
 
-  /** Twenty-four. */
+  /** Twenty-four, "setenta y cinco", "ciento veinte". */
   private Amount tens(double value, int next) {
-    if (value >= 20 && phrase.isDash(next) && phrase.isWord(next + 1)) {
-      @Nullable String ones = tongue.value(NUMBER, phrase.folded(next + 1, next + 2));
-      if (ones != null && Double.parseDouble(ones) < 10) {
-        return Amount.exactly(value + Double.parseDouble(ones), next + 2, true, null);
-      }
+    boolean hyphen = phrase.isDash(next) && phrase.isWord(next + 1);
+    boolean spanish = tongue.language().code().equals("es") && value < 100;
+    int and = spanish ? tongue.behind("and", phrase, next) : next;
+    int at = hyphen ? next + 1 : and;
+    double most = value >= 100 ? 100 : 10;
+    boolean joined = hyphen || and > next || value >= 100;
+    @Nullable String word =
+        value >= 20 && joined && phrase.isWord(at)
+            ? tongue.value(NUMBER, phrase.folded(at, at + 1))
+            : null;
+    double more = word == null ? most : Double.parseDouble(word);
+    if (more >= most || value % most != 0) {
+      return Amount.exactly(value, next, true, null);
     }
-    return Amount.exactly(value, next, true, null);
+    Amount rest = tens(more, at + 1);
+    return Amount.exactly(value + rest.low(), rest.next(), true, null);
   }
 
   /** "Half" may be followed by "a", "of a", "of the". */

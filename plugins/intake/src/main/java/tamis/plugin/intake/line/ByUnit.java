@@ -11,6 +11,9 @@ import tamis.plugin.intake.name.NameFinder;
  * leaves of gelatine are no powder, a pod of vanilla is no extract.
  */
 record ByUnit(NameFinder finder) {
+  /** "Gousse" is of garlic, too. */
+  private static final Set<String> PODS = Set.of("pod", "clove");
+
   private static final Set<String> CAKES = Set.of("cake", "cube", "block");
 
   /**
@@ -34,7 +37,7 @@ record ByUnit(NameFinder finder) {
               Set.of("tsp", "tbsp", "dsp"),
               "gelatine-powder",
               "powder assumed, as it is measured by the spoon"),
-          new Told(Set.of("vanilla-bean"), Set.of("pod", "clove"), "vanilla-bean", null));
+          new Told(Set.of("vanilla-bean"), PODS, "vanilla-bean", null));
 
   static boolean isCake(Measure measure) {
     return CAKES.contains(String.valueOf(measure.unit()));
@@ -51,6 +54,9 @@ record ByUnit(NameFinder finder) {
     for (Told told : TOLD) {
       if (ids.containsAll(told.among()) && told.units().contains(String.valueOf(measure.unit()))) {
         gathered.name(gathered.asWritten(), finder.byId(told.id(), told.assumed()));
+        if (told.units().equals(PODS)) {
+          gathered.recount(measure.counted("pod", measure.size(), measure.next()));
+        }
         return;
       }
     }

@@ -41,6 +41,11 @@ final class Gathered {
     }
   }
 
+  /** The same amount of another thing. */
+  void recount(Measure of) {
+    measure = of;
+  }
+
   private static String because(String doubt) {
     return doubt.startsWith("whether") || doubt.startsWith("how many")
         ? doubt
