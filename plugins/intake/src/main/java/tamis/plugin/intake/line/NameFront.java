@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import tamis.engine.ingredient.Ingredient;
 import tamis.engine.ingredient.PieceMass;
 import tamis.plugin.intake.name.Found;
 import tamis.plugin.intake.name.NameFinder;
@@ -12,6 +13,8 @@ import tamis.plugin.intake.word.Tongue;
 
 /** Takes states, sizes and makers off the front of words until the rest is a name. */
 record NameFront(Tongue tongue, NameFinder finder, Phrase phrase) {
+  private static final String MILLED = "milled";
+
   /** Beasts and trades whose name tells one food from another: goat's milk is not cow's. */
   private static final Set<String> NO_MAKERS =
       Set.of(
@@ -64,8 +67,9 @@ record NameFront(Tongue tongue, NameFinder finder, Phrase phrase) {
           String left = phrase.text(adverbs, at);
           states.add(new ReadLine.State(left, left, true));
         }
-        return new Stripped(
-            at, to, maker == null ? found : found.alsoAssumed(maker), states, size, odd);
+        within(found, state, at, states);
+        Found told = maker == null ? found : found.alsoAssumed(maker);
+        return new Stripped(at, to, orMilled(told, states), states, size, odd);
       }
       Tongue.@Nullable Match temper = tongue.match("temper", phrase, at);
       Tongue.@Nullable Match big = tongue.match("size", phrase, at);
@@ -109,6 +113,28 @@ record NameFront(Tongue tongue, NameFinder finder, Phrase phrase) {
       }
     }
     return null;
+  }
+
+  /** "Flaked almonds" is a name; what they weigh by the cup is that of their state. */
+  private void within(
+      Found found, Tongue.@Nullable Match state, int at, List<ReadLine.State> states) {
+    @Nullable Ingredient ingredient = found.ingredient();
+    if (state != null && ingredient != null && ingredient.states().contains(state.value())) {
+      states.add(new ReadLine.State(phrase.text(at, state.next()), state.value(), false));
+    }
+  }
+
+  /** "Ground cinnamon" is cinnamon, but powdered honey is another food than honey. */
+  private static Found orMilled(Found found, List<ReadLine.State> states) {
+    @Nullable Ingredient ingredient = found.ingredient();
+    boolean milled = states.stream().anyMatch(state -> state.known().equals(MILLED));
+    return ingredient == null || !milled || "spice".equals(ingredient.kind())
+        ? found
+        : Found.unsure(
+            List.of(ingredient.id()),
+            "whether `"
+                + ingredient.id()
+                + "` or what is milled of it is another food is not said");
   }
 
   /** "A whole nutmeg" is one; "whole spelt flour" is another flour. */

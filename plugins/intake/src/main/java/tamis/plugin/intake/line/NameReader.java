@@ -204,7 +204,8 @@ final class NameReader {
         return Found.unsure(ids, "whether it is a kind of `" + part + "` is not said");
       }
     }
-    return null;
+    List<String> near = finder.near(phrase.text(from, to));
+    return near.isEmpty() ? null : Found.unsure(near, "it may be misspelled");
   }
 
   /** "Butter or margarine", "salt and pepper": which, or how much of each, is not said. */
@@ -237,7 +238,10 @@ final class NameReader {
             ? "`" + written + "` leaves open which is meant"
             : "`" + written + "` names more than one ingredient; write each on a line of its own";
     gathered.name(
-        written, one == null ? Found.unsure(candidates.stream().distinct().toList(), why) : one);
+        written,
+        one == null
+            ? Found.unsure(candidates.stream().distinct().toList(), why)
+            : one.alsoAssumed("either is taken as `" + candidates.get(0) + "`"));
     return true;
   }
 

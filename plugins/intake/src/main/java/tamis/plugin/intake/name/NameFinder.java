@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import tamis.engine.ingredient.Ingredient;
 import tamis.engine.ingredient.IngredientRef;
 import tamis.engine.ingredient.ReferenceIngredients;
+import tamis.engine.record.Nearest;
 import tamis.engine.table.Row;
 import tamis.plugin.intake.word.Language;
 import tamis.plugin.intake.word.Phrase;
@@ -21,6 +22,10 @@ import tamis.plugin.intake.word.Tongue;
  */
 public final class NameFinder {
   private static final int LONGEST = 80;
+  private static final int SHORTEST_MISSPELLED = 3;
+
+  /** Each of them costs a look at all names; a novel is full of them. */
+  private static final int MOST = 300;
 
   /** "Essence of lemon" is lemon essence; "cream of tartar" is no tartar cream. */
   private static final Set<String> TURNED = Set.of("extract", "essence", "juice", "zest", "rind");
@@ -29,6 +34,8 @@ public final class NameFinder {
   private final Language language;
   private final Tongue tongue;
   private final NamesByLanguage names = NamesByLanguage.standard();
+  private Set<String> spellings = Set.of();
+  private int misspelled;
   private final Map<String, @Nullable Found> known = new HashMap<>();
 
   public NameFinder(Larder larder, Language language) {
@@ -146,6 +153,28 @@ public final class NameFinder {
 
   private static @Nullable String assumed(String name) {
     return ReferenceIngredients.standard().assumed(new IngredientRef(name));
+  }
+
+  /** Ids of what may have been meant by a misspelled name; empty if nothing is near. */
+  public List<String> near(String written) {
+    String name = Phrase.folded(written);
+    if (name.length() < SHORTEST_MISSPELLED || name.length() > LONGEST || misspelled++ > MOST) {
+      return List.of();
+    }
+    Set<String> ids = new LinkedHashSet<>();
+    for (String form : Nearest.to(name, spellings())) {
+      @Nullable Found found = builtIn(form);
+      if (found != null) {
+        @Nullable Ingredient ingredient = found.ingredient();
+        ids.addAll(ingredient == null ? found.candidates() : List.of(ingredient.id()));
+      }
+    }
+    return List.copyOf(ids);
+  }
+
+  private Set<String> spellings() {
+    spellings = spellings.isEmpty() ? names.all(language) : spellings;
+    return spellings;
   }
 
   /** What may have been meant by a name that nothing goes by; empty if nothing is near. */

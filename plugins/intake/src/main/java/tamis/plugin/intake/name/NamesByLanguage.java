@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.ingredient.Ingredient;
 import tamis.engine.ingredient.ReferenceIngredients;
@@ -79,6 +80,19 @@ public final class NamesByLanguage {
     }
     Set<String> everywhere = of("en", name);
     return everywhere.isEmpty() ? inAnyPlace(name) : everywhere;
+  }
+
+  /** All names of a language, wherever it is spoken. */
+  Set<String> all(Language language) {
+    Set<String> all = new TreeSet<>();
+    String code = language.code();
+    ids.forEach((tag, names) -> all.addAll(tag.startsWith(code) ? names.keySet() : Set.of()));
+    for (String key : rules.keySet()) {
+      if (key.startsWith(code)) {
+        all.add(key.substring(key.indexOf(':') + 1));
+      }
+    }
+    return all;
   }
 
   /** A name of one place only is that place's, unless two places have it for two foods. */
