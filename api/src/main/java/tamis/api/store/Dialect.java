@@ -17,10 +17,8 @@ enum Dialect {
     }
 
     @Override
-    String filed() {
-      return "INSERT INTO finding (kind, term, id) SELECT u.kind, 'w:' || w.value, u.id"
-          + " FROM unfiled u, json_each('[\"' || replace(substr(u.words, 2), ' ', '\",\"') || '\"]') w"
-          + " WHERE u.words <> '' ORDER BY 1, 2, 3 ON CONFLICT DO NOTHING";
+    String rows(String joined, String name) {
+      return "json_each('[\"' || replace(" + joined + ", ' ', '\",\"') || '\"]') " + name;
     }
 
     @Override
@@ -52,10 +50,8 @@ enum Dialect {
     }
 
     @Override
-    String filed() {
-      return "INSERT INTO finding (kind, term, id) SELECT u.kind, 'w:' || w, u.id"
-          + " FROM unfiled u, unnest(string_to_array(substr(u.words, 2), ' ')) w"
-          + " WHERE u.words <> '' ORDER BY 1, 2, 3 ON CONFLICT DO NOTHING";
+    String rows(String joined, String name) {
+      return "unnest(string_to_array(" + joined + ", ' ')) " + name + "(value)";
     }
 
     @Override
@@ -89,8 +85,8 @@ enum Dialect {
   /** Keeps documents there. */
   abstract Writing writing();
 
-  /** Puts the words of all unfiled documents into the index, in the order of its pages. */
-  abstract String filed();
+  /** Words between which there is a space as rows of one column, {@code value}. */
+  abstract String rows(String joined, String name);
 
   /** What stands for the placeholders of the migrations. */
   Map<String, String> words() {

@@ -17,6 +17,7 @@ final class DocumentCache {
 
   private final Cache<Place, Document> cache =
       Caffeine.newBuilder()
+          .executor(Runnable::run) // to wake another thread takes longer than the work
           .maximumWeight(MOST_BYTES)
           .weigher((Place place, Document document) -> weight(document))
           .build();

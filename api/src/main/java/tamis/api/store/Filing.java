@@ -1,6 +1,10 @@
 package tamis.api.store;
 
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.ThreadPoolExecutor.DiscardPolicy;
 import java.util.concurrent.TimeUnit;
@@ -20,7 +24,7 @@ final class Filing implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(Filing.class);
 
   /** From here on looking through them would be felt. */
-  private static final int MOST_UNFILED = 128;
+  private static final int MOST_UNFILED = 1_000;
 
   /** A moment without writes is taken, too, so that a search after it finds all filed. */
   private static final long MILLIS_OF_REST = 2_000;
@@ -32,10 +36,20 @@ final class Filing implements AutoCloseable {
       new ScheduledThreadPoolExecutor(
           1, Filing::thread, new DiscardPolicy()); // once it is closed, the next start files
 
-  private record Gone(Kind kind, String id, String words) {}
+  /** Puts the words of documents into the index, in the order of its pages. */
+  private final String filed;
+
+  private record Taken(Kind kind, String id, String gone) {}
 
   Filing(Database database) {
     this.database = database;
+    this.filed =
+        "INSERT INTO finding (kind, term, id) SELECT h.kind, 'w:' || w.value, h.id FROM "
+            + database.dialect().rows("?", "i")
+            + " CROSS JOIN head h CROSS JOIN "
+            + database.dialect().rows("substr(h.words, 2)", "w")
+            + " WHERE h.kind = ? AND h.id = i.value AND h.words <> ''"
+            + " ORDER BY 1, 2, 3 ON CONFLICT DO NOTHING";
     waiting.set(database.read(Filing::count)); // filed when something is written
   }
 
@@ -77,20 +91,25 @@ final class Filing implements AutoCloseable {
     }
   }
 
-  /** Files all; nobody else writes meanwhile. */
+  /**
+   * Files all that waits as it begins; on PostgreSQL others write meanwhile. What they write waits
+   * for the next time, so that the index is right in the end, whichever of their words are seen
+   * here.
+   */
   void all(Handle handle) {
-    handle.execute("UPDATE store SET revision = revision");
-    List<Gone> all =
+    List<Taken> all =
         handle
-            .createQuery("SELECT kind, id, gone FROM unfiled WHERE gone <> ''")
+            .createQuery("DELETE FROM unfiled RETURNING kind, id, gone")
             .map(
-                (row, c) -> new Gone(Kind.of(row.getString(1)), row.getString(2), row.getString(3)))
+                (row, c) ->
+                    new Taken(Kind.of(row.getString(1)), row.getString(2), row.getString(3)))
             .list();
-    for (Gone one : all) {
-      Findings.remove(handle, one.kind(), one.id(), Findings.words(one.words()));
+    Map<Kind, Set<String>> ids = new EnumMap<>(Kind.class);
+    for (Taken one : all) {
+      Findings.remove(handle, one.kind(), one.id(), Findings.words(one.gone()));
+      ids.computeIfAbsent(one.kind(), kind -> new LinkedHashSet<>()).add(one.id());
     }
-    handle.execute(database.dialect().filed());
-    handle.execute("DELETE FROM unfiled");
+    ids.forEach((kind, some) -> handle.execute(filed, String.join(" ", some), kind.word()));
   }
 
   @Override

@@ -7,7 +7,6 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 import tamis.api.store.DumpLine.Counts;
@@ -19,9 +18,8 @@ public final class Load {
   private static final int MOST_TOLD = 20;
 
   private static final String HEAD =
-      "INSERT INTO head (kind, id, number, live, title, words) VALUES (?, ?, ?, ?, ?, ?)"
-          + " ON CONFLICT (kind, id) DO UPDATE SET number = excluded.number, live = excluded.live,"
-          + " title = excluded.title, words = excluded.words";
+      "INSERT INTO head (kind, id, title, words) VALUES (?, ?, ?, ?) ON CONFLICT (kind, id)"
+          + " DO UPDATE SET title = excluded.title, words = excluded.words";
 
   private final Handle handle;
   private final InputStream in;
@@ -177,14 +175,16 @@ public final class Load {
 
   private void head(Kind kind, Stored stored) {
     @Nullable Document document = stored.document();
-    handle.execute(
-        HEAD,
-        kind.word(),
-        stored.id(),
-        stored.number(),
-        document == null ? 0 : 1,
-        document == null ? stored.id() : Findings.storable(document.title()),
-        Findings.joined(document == null ? Set.of() : document.words()));
+    if (document == null) {
+      handle.execute("DELETE FROM head WHERE kind = ? AND id = ?", kind.word(), stored.id());
+    } else {
+      handle.execute(
+          HEAD,
+          kind.word(),
+          stored.id(),
+          Findings.storable(document.title()),
+          Findings.joined(document.words()));
+    }
   }
 
   private static Kind kind(String word) {

@@ -25,17 +25,21 @@ final class Search {
           + MANY
           + ") few";
 
-  private static final String PAGE = "SELECT h.id, h.title, h.number FROM ";
+  private static final String PAGE =
+      "SELECT p.id, p.title, (SELECT max(d.number) FROM document d WHERE d.kind = ? AND d.id = p.id)"
+          + " FROM (SELECT h.id, h.title FROM ";
+
+  private static final String END = " ORDER BY h.id LIMIT ?) p ORDER BY p.id";
 
   /** A cross join is worked through in this order by SQLite, so that few rows are looked up. */
   private static final String FEW =
       "(SELECT id FROM finding WHERE kind = ? AND term >= ? AND term < ?"
-          + " UNION SELECT id FROM unfiled WHERE kind = ? AND words LIKE ?) f CROSS JOIN head h"
+          + " UNION SELECT id FROM unfiled WHERE kind = ?) f CROSS JOIN head h"
           + " WHERE h.id = f.id AND ";
 
   private static final String ALL = "head h WHERE ";
 
-  private static final String HERE = "h.kind = ? AND h.live = 1";
+  private static final String HERE = "h.kind = ?";
 
   private Search() {}
 
@@ -68,11 +72,11 @@ final class Search {
       @Nullable String after) {
     var sql = new StringBuilder(PAGE);
     var values = new ArrayList<Object>();
+    values.add(kind.word());
     if (leader != null) {
       sql.append(FEW);
       values.addAll(begins(kind, leader));
       values.add(kind.word());
-      values.add(pattern(leader));
     } else {
       sql.append(ALL);
     }
@@ -83,10 +87,10 @@ final class Search {
       values.add(after);
     }
     for (String word : wanted) {
-      sql.append(" AND h.words LIKE ?"); // of the leader, too: it may be gone and not taken out yet
+      sql.append(" AND h.words LIKE ?"); // of the leader, too: it may be gone, or not be there
       values.add(pattern(word));
     }
-    sql.append(" ORDER BY h.id LIMIT ?");
+    sql.append(END);
     values.add(1L + limit);
     var query = handle.createQuery(sql.toString());
     bindAll(query, values);

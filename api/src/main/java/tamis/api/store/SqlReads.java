@@ -14,9 +14,7 @@ final class SqlReads {
       "SELECT d.id, d.number, d.revision, d.written, d.author, d.body FROM ";
 
   private static final String NEWEST =
-      ROW
-          + "head h JOIN document d ON d.kind = h.kind AND d.id = h.id AND d.number = h.number"
-          + " WHERE h.kind = ? AND h.id = ? AND h.live = 1";
+      ROW + "document d WHERE d.kind = ? AND d.id = ? ORDER BY d.number DESC LIMIT 1";
 
   private static final String OF_NUMBER =
       ROW + "document d WHERE d.kind = ? AND d.id = ? AND d.number = ?";
@@ -47,6 +45,7 @@ final class SqlReads {
         .bind(1, id)
         .map((row, context) -> stored(kind, row))
         .findOne()
+        .filter(stored -> !stored.isDeleted())
         .orElse(null);
   }
 

@@ -12,10 +12,6 @@ import tamis.engine.trial.Observation;
 
 /** Documents in a database. What was answered is on its disk. */
 public final class SqlStore implements Store {
-  private static final String UNFILED =
-      "INSERT INTO unfiled AS u (kind, id, words, gone) VALUES (?, ?, '', ?) ON CONFLICT (kind, id)"
-          + " DO UPDATE SET words = '', gone = u.gone || excluded.gone";
-
   private static final Counters.At NOWHERE = new Counters.At(-1, -1, null);
 
   private final Database database;
@@ -142,7 +138,7 @@ public final class SqlStore implements Store {
       return known;
     }
     @Nullable Stored before = read(kind, document.id(), expected);
-    if (before == null) {
+    if (before == null || before.isDeleted()) {
       throw StoreFaults.notCurrent(kind, document.id(), read(kind, document.id()), expected);
     }
     return before.document();
@@ -178,27 +174,21 @@ public final class SqlStore implements Store {
     return outcomes;
   }
 
-  private static String gone(Stored before) {
-    @Nullable Document document = before.document();
-    return document == null ? "" : Findings.joined(document.words());
-  }
-
   @Override
   public void delete(Kind kind, String id, int expected, String author) {
-    @Nullable Stored before = read(kind, id, expected);
     Instant moment = Instant.now(clock);
     long reached =
         database.write(
             handle -> {
               long revision = SqlWrites.next(handle, kind, moment);
-              @Nullable Integer number = SqlWrites.end(handle, kind, id, expected);
-              if (number == null || before == null) {
-                throw StoreFaults.notCurrent(kind, id, reads.newest(handle, kind, id), expected);
+              @Nullable Stored last = reads.newest(handle, kind, id);
+              if (last == null || last.number() != expected || last.document() == null) {
+                throw StoreFaults.notCurrent(kind, id, last, expected);
               }
               refuseIfUsed(kind, id);
-              var stored = new Stored(id, number, revision, moment, author, null);
+              var stored = new Stored(id, expected + 1, revision, moment, author, null);
               SqlWrites.row(handle, kind, stored);
-              handle.execute(UNFILED, kind.word(), id, gone(before));
+              SqlWrites.end(handle, kind, id, last.document());
               return revision;
             });
     reached(kind, reached, moment);

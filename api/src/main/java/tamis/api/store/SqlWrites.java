@@ -17,9 +17,7 @@ final class SqlWrites {
   private static final String NEXT_OF_TRIALS =
       "UPDATE store SET trials = trials + 1 RETURNING trials";
 
-  private static final String ENDED =
-      "UPDATE head SET number = number + 1, live = 0, title = id, words = ''"
-          + " WHERE kind = ? AND id = ? AND number = ? AND live = 1 RETURNING number";
+  static final String UNFILED = "INSERT INTO unfiled (kind, id, gone) VALUES (?, ?, ?)";
 
   private static final String ROW =
       "INSERT INTO document (kind, id, number, revision, written, author, body)"
@@ -44,16 +42,10 @@ final class SqlWrites {
     return moment == null ? null : moment.toString();
   }
 
-  /** The number of the revision that ends it, or null if {@code expected} is not the newest. */
-  static @Nullable Integer end(Handle handle, Kind kind, String id, int expected) {
-    return handle
-        .createQuery(ENDED)
-        .bind(0, kind.word())
-        .bind(1, id)
-        .bind(2, expected)
-        .mapTo(Integer.class)
-        .findOne()
-        .orElse(null);
+  /** Takes a document out of lists and, when that is filed, its words out of the index. */
+  static void end(Handle handle, Kind kind, String id, Document last) {
+    handle.execute("DELETE FROM head WHERE kind = ? AND id = ?", kind.word(), id);
+    handle.execute(UNFILED, kind.word(), id, Findings.joined(last.words()));
   }
 
   static void row(Handle handle, Kind kind, Stored stored) {

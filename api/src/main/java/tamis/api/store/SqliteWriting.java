@@ -20,21 +20,13 @@ import tamis.api.store.Outcome.Why;
  * lives; only one thread is here at a time, since there is one connection that writes.
  */
 final class SqliteWriting implements Writing {
-  private static final String HEAD = "SELECT number, live FROM head WHERE kind = ? AND id = ?";
-  private static final String FIRST =
-      "INSERT INTO head (number, title, words, kind, id, live) VALUES (?, ?, ?, ?, ?, 1)";
-  private static final String NEXT =
-      "UPDATE head SET number = ?, title = ?, words = ?, live = 1 WHERE kind = ? AND id = ?";
+  private static final String ENTERED =
+      "INSERT INTO head (title, words, kind, id) VALUES (?, ?, ?, ?)";
+  private static final String CHANGED =
+      "UPDATE head SET title = ?, words = ? WHERE kind = ? AND id = ?";
   private static final String ROW =
       "INSERT INTO document (kind, id, number, revision, written, author, body)"
           + " VALUES (?, ?, ?, ?, ?, ?, ?)";
-  private static final String CAME =
-      "SELECT count(*) FROM observation WHERE trial = ? AND number = ?";
-  private static final String LIVE =
-      "SELECT 1 FROM head WHERE kind = 'formula' AND id = ? AND live = 1";
-  private static final String UNFILED =
-      "INSERT INTO unfiled (kind, id, words, gone) VALUES (?, ?, ?, ?) ON CONFLICT (kind, id)"
-          + " DO UPDATE SET words = excluded.words, gone = unfiled.gone || excluded.gone";
   private static final String ADDED =
       "INSERT INTO finding (kind, term, id) VALUES (?, ?, ?) ON CONFLICT DO NOTHING";
 
@@ -104,7 +96,7 @@ final class SqliteWriting implements Writing {
     }
     List<Outcome> outcomes = new ArrayList<>();
     for (Write write : writes) {
-      Outcome outcome = checked(write, moment);
+      Outcome outcome = WriteCheck.of(this::query, write, moment);
       if (outcome.why() == Why.KEPT) {
         at = at.after(write.kind(), moment);
         long revision = write.kind().hasOwnCount() ? at.trials() : at.revision();
@@ -121,47 +113,9 @@ final class SqliteWriting implements Writing {
     return outcomes;
   }
 
-  /** Whether it can be kept; with the newest number that is there, 0 for none. */
-  private Outcome checked(Write write, Instant moment) throws SQLException {
-    int number = 0;
-    boolean live = false;
-    try (var row = query(HEAD, write.kind().word(), write.id())) {
-      if (row.next()) {
-        number = row.getInt(1);
-        live = row.getInt(2) == 1;
-      }
-    }
-    if (write.expected() == 0 ? live : !live) {
-      return new Outcome(live ? Why.EXISTS : Why.ABSENT, number, 0, moment, null);
-    }
-    if (write.expected() != 0 && number != write.expected()) {
-      return new Outcome(Why.STALE, number, 0, moment, null);
-    }
-    int came = write.seen() == Write.ANY ? Write.ANY : came(write);
-    if (came != write.seen()) {
-      return new Outcome(Why.OBSERVED, came, 0, moment, null);
-    }
-    for (String used : write.uses()) {
-      try (var row = query(LIVE, used)) {
-        if (!row.next()) {
-          return new Outcome(Why.GONE, number, 0, moment, used);
-        }
-      }
-    }
-    return new Outcome(Why.KEPT, number, 0, moment, null);
-  }
-
-  private int came(Write write) throws SQLException {
-    try (var row = query(CAME, write.id(), write.expected())) {
-      row.next();
-      return row.getInt(1);
-    }
-  }
-
   private void keep(Write write, Outcome outcome) throws SQLException {
     String kind = write.kind().word();
     int number = outcome.number();
-    run(number == 1 ? FIRST : NEXT, number, write.title(), write.words(), kind, write.id());
     run(
         ROW,
         kind,
@@ -171,8 +125,12 @@ final class SqliteWriting implements Writing {
         outcome.written().toString(),
         write.author(),
         write.body());
+    if (write.title() != null) {
+      String entry = write.expected() == 0 ? ENTERED : CHANGED;
+      run(entry, write.title(), write.words(), kind, write.id());
+    }
     if (write.isReworded()) {
-      run(UNFILED, kind, write.id(), write.words(), write.gone());
+      run(SqlWrites.UNFILED, kind, write.id(), write.gone());
     }
     for (String term : write.added()) {
       run(ADDED, kind, term, write.id());

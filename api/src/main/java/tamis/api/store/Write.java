@@ -10,9 +10,10 @@ import org.jspecify.annotations.Nullable;
  *
  * @param expected the newest revision as the writer knows it; 0 if there must be none
  * @param seen how many observations must have come to that revision, or {@link #ANY}
- * @param words all of them, each after a space
- * @param isReworded whether the words are others than before
- * @param gone words that stood in the index and no longer hold, each after a space
+ * @param title null if it and the words are as before
+ * @param words all of them, each after a space; null with the title
+ * @param gone words that stood in the index and no longer hold, each after a space; null if the
+ *     words are as before
  * @param added names and uses that begin to hold, as {@link Findings} writes them
  * @param uses formulas that must be there
  */
@@ -22,11 +23,10 @@ record Write(
     int expected,
     int seen,
     String author,
-    String title,
-    String words,
+    @Nullable String title,
+    @Nullable String words,
     String body,
-    boolean isReworded,
-    String gone,
+    @Nullable String gone,
     List<String> added,
     List<String> uses) {
   /** Whatever came is right. */
@@ -35,6 +35,15 @@ record Write(
   Write {
     added = List.copyOf(added);
     uses = List.copyOf(uses);
+  }
+
+  /** The same after another revision. */
+  Write after(int last) {
+    return new Write(kind, id, last, seen, author, title, words, body, gone, added, uses);
+  }
+
+  boolean isReworded() {
+    return gone != null;
   }
 
   /**
@@ -47,6 +56,8 @@ record Write(
     uses.remove(document.id());
     Set<String> words = document.words();
     Set<String> old = before == null ? Set.of() : before.words();
+    boolean reworded = before == null || !words.equals(old);
+    boolean retitled = before == null || reworded || !document.title().equals(before.title());
     Set<String> added = Findings.lasting(document);
     if (before != null) {
       added.removeAll(Findings.lasting(before));
@@ -57,11 +68,10 @@ record Write(
         expected,
         seen,
         author,
-        Findings.storable(document.title()),
-        Findings.joined(words),
+        retitled ? Findings.storable(document.title()) : null,
+        retitled ? Findings.joined(words) : null,
         document.json(),
-        !words.equals(old),
-        Findings.gone(old, words),
+        reworded ? Findings.gone(old, words) : null,
         List.copyOf(added),
         List.copyOf(uses));
   }

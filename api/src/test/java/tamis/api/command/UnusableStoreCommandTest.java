@@ -40,7 +40,7 @@ class UnusableStoreCommandTest {
         var statement = connection.createStatement()) {
       statement.execute("UPDATE store SET schema_version = 9");
     }
-    refused(Map.of(), command, "has schema 9, this program knows up to 3");
+    refused(Map.of(), command, "has schema 9, this program knows up to 4");
   }
 
   @ParameterizedTest

@@ -21,7 +21,7 @@ class OldStoreTest {
   @TempDir Path directory;
 
   @ParameterizedTest(name = "schema {0}")
-  @ValueSource(ints = {1, 2})
+  @ValueSource(ints = {1, 2, 3})
   void an_older_file_is_brought_up_to_date(int version) throws SQLException {
     Path file = directory.resolve("tamis.db");
     made("jdbc:sqlite:" + file, "", Dialect.SQLITE, version);
@@ -34,7 +34,7 @@ class OldStoreTest {
   }
 
   @ParameterizedTest(name = "schema {0}")
-  @ValueSource(ints = {1, 2})
+  @ValueSource(ints = {1, 2, 3})
   void an_older_database_is_brought_up_to_date(int version) throws SQLException {
     String url = PostgresForTests.emptySchema();
     made(url, PostgresForTests.USER, Dialect.POSTGRESQL, version);
@@ -51,12 +51,17 @@ class OldStoreTest {
   }
 
   private static void goesOn(SqlStore store) {
-    assertThat(store.revision()).isEqualTo(2);
+    assertThat(store.revision()).isEqualTo(4);
     assertThat(store.trials()).isEqualTo(1);
     assertThat(store.shelf().written()).isEqualTo(Instant.parse(WRITTEN));
     assertThat(store.shelf().formula("cream", null).title()).isEqualTo("Cream");
     assertThat(store.list(Kind.FORMULA, "cream", 10, null).rows()).hasSize(2);
-    assertThat(store.replace(cream("cream", "Second"), 1, "local").revision()).isEqualTo(3);
+    assertThat(store.list(Kind.FORMULA, "", 10, null).rows())
+        .extracting(Listed.Row::number)
+        .containsExactly(1, 1);
+    assertThat(store.read(Kind.FORMULA, "gone")).isNull();
+    assertThat(store.create(cream("gone", "Again"), "local").number()).isEqualTo(3);
+    assertThat(store.replace(cream("cream", "Second"), 1, "local").revision()).isEqualTo(6);
     assertThat(store.list(Kind.FORMULA, "second", 10, null).rows()).hasSize(1);
   }
 
@@ -72,10 +77,21 @@ class OldStoreTest {
         .migrate();
     try (var connection = DriverManager.getConnection(url, user, "");
         var statement = connection.createStatement()) {
-      row(statement, "formula", "cream", 2, WRITTEN, cream("cream", "Cream").json());
+      row(statement, "formula", "cream", 4, WRITTEN, cream("cream", "Cream").json());
       row(statement, "formula", "older", 1, "2026-04-10T08:00:00.5Z", cream("o", "Cream").json());
       row(statement, "trial", "t1", 1, "2026-04-12T08:00:00Z", "{}");
-      statement.execute("UPDATE store SET revision = 2, trials = 1");
+      row(statement, "formula", "gone", 2, "2026-04-10T09:00:00Z", cream("g", "Gone").json());
+      statement.execute(
+          "INSERT INTO document VALUES ('formula', 'gone', 2, 3, '2026-04-10T10:00:00Z', 'a', NULL)");
+      statement.execute("UPDATE head SET number = 2, live = 0 WHERE id = 'gone'");
+      statement.execute("UPDATE store SET revision = 4, trials = 1");
+      if (version >= 2) {
+        statement.execute(
+            "INSERT INTO unfiled VALUES ('formula', 'older', ' cream older', ' old')");
+      }
+      if (version >= 3) {
+        statement.execute("UPDATE store SET written = '" + WRITTEN + "'");
+      }
     }
   }
 

@@ -3,6 +3,7 @@ package tamis.api.store;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Clock;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class PostgresStoreTest extends StoreContract {
@@ -43,6 +44,32 @@ class PostgresStoreTest extends StoreContract {
         assertThat(other.shelf().formula("cream-" + i, null)).isNotNull();
       }
     }
+  }
+
+  @Test
+  void others_write_while_words_are_filed() {
+    var sql = (SqlStore) store;
+    store.create(cream("cream", "Coffee"), "local");
+    sql.database()
+        .useWriter(
+            handle -> {
+              new Filing(sql.database()).all(handle);
+              store.replace(cream("cream", "Lemon"), 1, "local");
+              store.create(cream("cake", "Lemon cake"), "local");
+            });
+    for (int i = 0; i < 2; i++) {
+      assertThat(store.list(Kind.FORMULA, "lemon", 10, null).rows()).hasSize(2);
+      assertThat(store.list(Kind.FORMULA, "coffee", 10, null).rows()).isEmpty();
+      sql.fileWords();
+    }
+    assertThat(terms(sql, "cream")).contains("w:lemon").doesNotContain("w:coffee");
+  }
+
+  private static List<String> terms(SqlStore store, String id) {
+    String sql = "SELECT term FROM finding WHERE kind = 'formula' AND id = ?";
+    return store
+        .database()
+        .read(handle -> handle.createQuery(sql).bind(0, id).mapTo(String.class).list());
   }
 
   @Test

@@ -207,6 +207,26 @@ abstract class StoreContract extends StoreSamples {
   }
 
   @Test
+  void a_title_with_the_old_words_is_listed() {
+    store.create(cream("cream", "Coffee cream"), "local");
+    store.replace(cream("cream", "Coffee, cream!"), 1, "local");
+    store.replace(cream("cream", "Coffee, cream!"), 2, "local");
+    assertThat(store.list(Kind.FORMULA, "coffee", 10, null).rows())
+        .containsExactly(new Listed.Row("cream", "Coffee, cream!", 3));
+  }
+
+  @Test
+  void a_deleted_revision_is_not_replaced() {
+    store.create(cream("cream", "Coffee cream"), "local");
+    store.delete(Kind.FORMULA, "cream", 1, "local");
+    refused(FaultCode.NOT_FOUND, () -> store.replace(cream("cream", "b"), 1, "local"));
+    refused(FaultCode.NOT_FOUND, () -> store.replace(cream("cream", "b"), 2, "local"));
+    store.create(cream("cream", "Again"), "local");
+    refused(FaultCode.STALE, () -> store.replace(cream("cream", "b"), 2, "local"));
+    assertThat(store.revision()).isEqualTo(3);
+  }
+
+  @Test
   void common_words_find_page_by_page() {
     for (int i = 1000; i < 2100; i++) {
       store.create(cream("cream-" + i, i % 100 == 0 ? "Rare cream" : "Cream"), "local");

@@ -51,7 +51,7 @@ class UnusableStoreTest {
   void a_newer_store_is_left_to_the_newer_program() throws IOException {
     bytesOfAStore();
     sqlite("UPDATE store SET schema_version = 9");
-    leftAlone(file(), "the store has schema 9, this program knows up to 3");
+    leftAlone(file(), "the store has schema 9, this program knows up to 4");
   }
 
   @Test
