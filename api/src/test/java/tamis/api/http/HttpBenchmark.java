@@ -4,13 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.Javalin;
 import io.javalin.http.Context;
-import java.io.BufferedInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.OutputStream;
-import java.io.UncheckedIOException;
-import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -38,30 +32,6 @@ class HttpBenchmark {
   private static final int ADDRESSES = 1_000;
   private static final int LINES = 40;
 
-  /** An answer as it stands on the wire. */
-  private record Sent(List<String> headers, byte[] body) {
-    String type() {
-      return headers.stream()
-          .filter(line -> line.toLowerCase(Locale.ROOT).startsWith("content-type:"))
-          .findFirst()
-          .orElseThrow()
-          .substring("content-type:".length())
-          .strip();
-    }
-
-    Context into(Context call) {
-      for (String line : headers) {
-        int colon = line.indexOf(':');
-        String name = line.substring(0, colon);
-        if (!Set.of("content-length", "content-type", "transfer-encoding")
-            .contains(name.toLowerCase(Locale.ROOT))) {
-          call.header(name, line.substring(colon + 1).strip());
-        }
-      }
-      return call.contentType(type());
-    }
-  }
-
   /** What one round came to: nanoseconds of each request, and of all together. */
   private record Round(long[] nanos, long whole) {
     double perSecond() {
@@ -85,8 +55,8 @@ class HttpBenchmark {
             ("GET " + address.apply(n) + " HTTP/1.1\r\nHost: localhost\r\n\r\n")
                 .getBytes(StandardCharsets.UTF_8);
     try (var served = Served.usual();
-        var connection = new Connection(served.port())) {
-      Map<String, Sent> answers = new HashMap<>();
+        var connection = new KeptOpen(served.port())) {
+      Map<String, KeptOpen.Sent> answers = new HashMap<>();
       for (int n = 0; n < ADDRESSES; n++) {
         String query = address.apply(n).split("\\?", 2)[1];
         answers.put(query, connection.ask(request.apply(n)));
@@ -95,8 +65,8 @@ class HttpBenchmark {
       bare.get(
           "/v1/calculations/{name}",
           call -> {
-            Sent answer = answers.get(call.queryString());
-            answer.into(call).result(answer.body());
+            KeptOpen.Sent answer = answers.get(call.queryString());
+            into(answer, call).result(answer.body());
           });
       compare("GET conversion as text", served.port(), bare, request);
     }
@@ -127,8 +97,8 @@ class HttpBenchmark {
           return all;
         };
     try (var served = Served.usual();
-        var connection = new Connection(served.port())) {
-      Sent answer = connection.ask(request.apply(7));
+        var connection = new KeptOpen(served.port())) {
+      KeptOpen.Sent answer = connection.ask(request.apply(7));
       System.out.printf(
           Locale.ROOT,
           "%s: body %,d bytes, answer %,d bytes%n",
@@ -145,10 +115,23 @@ class HttpBenchmark {
             if (read.size() != 2) {
               throw new IllegalStateException("not what was sent");
             }
-            answer.into(call).result(json.writeValueAsBytes(tree));
+            into(answer, call).result(json.writeValueAsBytes(tree));
           });
       compare(what, served.port(), bare, request);
     }
+  }
+
+  /** The same headers, but for those that a server writes itself. */
+  private static Context into(KeptOpen.Sent answer, Context call) {
+    for (String line : answer.headers()) {
+      int colon = line.indexOf(':');
+      String name = line.substring(0, colon);
+      if (!Set.of("content-length", "content-type", "transfer-encoding")
+          .contains(name.toLowerCase(Locale.ROOT))) {
+        call.header(name, line.substring(colon + 1).strip());
+      }
+    }
+    return call.contentType(answer.type());
   }
 
   private static String formula(int n) {
@@ -238,7 +221,7 @@ class HttpBenchmark {
   private static long[] requests(int port, IntFunction<byte[]> request, int first)
       throws IOException {
     long[] nanos = new long[REQUESTS];
-    try (var connection = new Connection(port)) {
+    try (var connection = new KeptOpen(port)) {
       for (int n = 0; n < REQUESTS; n++) {
         byte[] bytes = request.apply(first + n);
         long start = System.nanoTime();
@@ -247,73 +230,5 @@ class HttpBenchmark {
       }
     }
     return nanos;
-  }
-
-  /** A connection that is kept open and reads whole answers, with as little work as can be. */
-  private static final class Connection implements AutoCloseable {
-    private final Socket socket;
-    private final InputStream in;
-    private final OutputStream out;
-
-    Connection(int port) throws IOException {
-      socket = new Socket("127.0.0.1", port);
-      socket.setTcpNoDelay(true);
-      in = new BufferedInputStream(socket.getInputStream(), 16_384);
-      out = socket.getOutputStream();
-    }
-
-    Sent ask(byte[] request) throws IOException {
-      out.write(request);
-      String status = line();
-      if (!status.startsWith("HTTP/1.1 200")) {
-        throw new IOException("answered " + status);
-      }
-      var headers = new ArrayList<String>();
-      int length = -1;
-      for (String line = line(); !line.isEmpty(); line = line()) {
-        headers.add(line);
-        if (line.regionMatches(true, 0, "content-length:", 0, 15)) {
-          length = Integer.parseInt(line.substring(15).strip());
-        }
-      }
-      headers.removeIf(line -> line.regionMatches(true, 0, "date:", 0, 5));
-      return new Sent(headers, length < 0 ? chunks() : in.readNBytes(length));
-    }
-
-    private byte[] chunks() throws IOException {
-      var body = new ByteArrayOutputStream();
-      for (int size = size(); size > 0; size = size()) {
-        body.writeBytes(in.readNBytes(size));
-        line();
-      }
-      line();
-      return body.toByteArray();
-    }
-
-    private int size() throws IOException {
-      return Integer.parseInt(line(), 16);
-    }
-
-    private String line() throws IOException {
-      var line = new ByteArrayOutputStream(64);
-      for (int one = in.read(); one != '\n'; one = in.read()) {
-        if (one < 0) {
-          throw new IOException("the other side closed");
-        }
-        if (one != '\r') {
-          line.write(one);
-        }
-      }
-      return line.toString(StandardCharsets.ISO_8859_1);
-    }
-
-    @Override
-    public void close() {
-      try {
-        socket.close();
-      } catch (IOException already) {
-        throw new UncheckedIOException(already);
-      }
-    }
   }
 }

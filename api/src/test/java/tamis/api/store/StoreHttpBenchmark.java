@@ -1,20 +1,19 @@
 package tamis.api.store;
 
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpRequest.BodyPublishers;
-import java.net.http.HttpResponse.BodyHandlers;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tamis.api.http.KeptOpen;
 
 /**
  * 16 HTTP clients that create and replace, against one thread and against 16 that insert by {@link
- * Bare}; see {@link StoreBenchmark}. Clients, server and database share the machine.
+ * Bare}; see {@link StoreBenchmark}. Clients, server and database share the machine, so that a
+ * client is one socket, kept open.
  */
 class StoreHttpBenchmark {
   private static final int CLIENTS = 16;
@@ -50,18 +49,19 @@ class StoreHttpBenchmark {
     for (int i = 0; i < (oneWriter ? 1 : CLIENTS); i++) {
       bares.add(new Bare(pool));
     }
-    List<HttpClient> clients = new ArrayList<>();
-    for (int i = 0; i < CLIENTS; i++) {
-      clients.add(HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build());
-    }
     double[][] rates = new double[3][TURNS];
+    List<KeptOpen> clients = new ArrayList<>();
     try (var server = TroubleOverHttpTest.server(store)) {
-      Measured.rate(NANOS_TO_WARM_UP, works(clients, server.address(), -1));
+      for (int i = 0; i < CLIENTS; i++) {
+        clients.add(new KeptOpen(server.port()));
+      }
+      Measured.rate(NANOS_TO_WARM_UP, works(clients, -1));
       for (int turn = 0; turn < TURNS; turn++) {
         rates[0][turn] = Measured.rate(NANOS_A_TURN, n -> bares.get(0).insert("cream", json));
         rates[1][turn] = Measured.rate(NANOS_A_TURN, writers(bares, json));
-        rates[2][turn] = Measured.rate(NANOS_A_TURN, works(clients, server.address(), turn));
+        rates[2][turn] = Measured.rate(NANOS_A_TURN, works(clients, turn));
       }
+      clients.forEach(KeptOpen::close);
     }
     for (Bare bare : bares) {
       bare.close();
@@ -93,32 +93,32 @@ class StoreHttpBenchmark {
   }
 
   /** Each creates a formula and then replaces it. */
-  private static List<Measured.Work> works(List<HttpClient> clients, String address, int turn) {
+  private static List<Measured.Work> works(List<KeptOpen> clients, int turn) {
     List<Measured.Work> works = new ArrayList<>();
     for (int i = 0; i < CLIENTS; i++) {
-      HttpClient http = clients.get(i);
-      URI uri = URI.create(address + "/v1/formulas/many-" + (turn + 1) + "-" + i);
-      works.add(n -> put(http, uri, n));
+      KeptOpen http = clients.get(i);
+      String path = "/v1/formulas/many-" + (turn + 1) + "-" + i;
+      works.add(n -> put(http, path, n));
     }
     return works;
   }
 
-  private static void put(HttpClient http, URI uri, long revision) throws Exception {
+  /** Fails if the answer is neither 200 nor 201. */
+  private static void put(KeptOpen http, String path, long revision) throws IOException {
     String body =
         "{\"title\":\""
             + StoreBenchmark.TITLE
             + "\",\"lines\":[{\"ingredient\":\"egg-white\",\"quantity\":\"150 g\"}]}";
-    var request =
-        HttpRequest.newBuilder(uri)
-            .header("Content-Type", "application/json")
-            .header(
-                revision == 0 ? "If-None-Match" : "If-Match",
-                revision == 0 ? "*" : "\"" + revision + "\"")
-            .PUT(BodyPublishers.ofString(body))
-            .build();
-    int status = http.send(request, BodyHandlers.ofString()).statusCode();
-    if (status != (revision == 0 ? 201 : 200)) {
-      throw new IllegalStateException("answered " + status);
-    }
+    String condition = revision == 0 ? "If-None-Match: *" : "If-Match: \"" + revision + "\"";
+    String request =
+        "PUT "
+            + path
+            + " HTTP/1.1\r\nHost: localhost\r\nContent-Type: application/json\r\n"
+            + condition
+            + "\r\nContent-Length: "
+            + body.length()
+            + "\r\n\r\n"
+            + body;
+    http.ask(request.getBytes(StandardCharsets.US_ASCII));
   }
 }
