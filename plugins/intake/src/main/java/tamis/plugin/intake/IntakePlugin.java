@@ -5,6 +5,7 @@ import tamis.engine.spi.Calculation;
 import tamis.engine.spi.Plugin;
 import tamis.engine.table.Table;
 import tamis.plugin.intake.name.NamesByLanguage;
+import tamis.plugin.intake.name.Shares;
 
 /** Brings {@code intake} and the words it reads by. */
 public final class IntakePlugin implements Plugin {
@@ -20,6 +21,6 @@ public final class IntakePlugin implements Plugin {
 
   @Override
   public List<Table> tables() {
-    return List.of(NamesByLanguage.BY_PLACE);
+    return List.of(NamesByLanguage.BY_PLACE, Shares.TABLE);
   }
 }

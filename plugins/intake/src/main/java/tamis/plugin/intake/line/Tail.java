@@ -4,6 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tamis.plugin.intake.name.Found;
 import tamis.plugin.intake.name.NameFinder;
+import tamis.plugin.intake.name.Shares;
 import tamis.plugin.intake.word.Phrase;
 import tamis.plugin.intake.word.Tongue;
 
@@ -211,6 +212,18 @@ record Tail(Tongue tongue, Phrase phrase) {
       @Nullable Found found = finder.find(words.replace(" %", "%"));
       if (found != null && found.isKnown()) {
         return found;
+      }
+    }
+    return byShare(from, to, gathered.found(), finder);
+  }
+
+  /** "Dark chocolate (80 % cacao)", "cream (35% fat)". */
+  private @Nullable Found byShare(int from, int to, Found food, NameFinder finder) {
+    for (int i = from; i + 1 < to; i++) {
+      boolean share = phrase.isNumber(i) && phrase.is(i + 1, "%");
+      @Nullable String id = share ? Shares.with(food, phrase.get(i).value()) : null;
+      if (id != null) {
+        return finder.byId(id, null);
       }
     }
     return null;

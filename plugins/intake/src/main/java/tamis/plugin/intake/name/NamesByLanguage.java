@@ -45,6 +45,10 @@ public final class NamesByLanguage {
     for (Row row : BY_PLACE.rows()) {
       rules.put(row.text("language") + ":" + row.text("name"), row);
     }
+    for (Row row : BY_PLACE.rows()) { // many a keyboard has no accents
+      String plain = Phrase.withoutAccents(row.text("name"));
+      rules.putIfAbsent(row.text("language") + ":" + plain, row);
+    }
   }
 
   public static NamesByLanguage standard() {
