@@ -215,7 +215,9 @@ record Inverted(Tongue tongue, NameFinder finder, Phrase phrase, MeasureReader m
     boolean bracket = phrase.is(from, "(") && phrase.behindParenthesis(from) == to;
     bracket |= phrase.is(from, "@");
     for (int i = from; i < to && !bracket; i++) {
-      if (phrase.isNumber(i)) {
+      int behind = phrase.is(i, "(") ? phrase.behindParenthesis(i) : -1;
+      i = behind > 0 ? behind - 1 : i;
+      if (phrase.isNumber(i) && !phrase.is(i + 1, "%")) {
         return false;
       }
     }

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import tamis.engine.quantity.Measures;
 import tamis.plugin.intake.name.Found;
 import tamis.plugin.intake.name.NameFinder;
+import tamis.plugin.intake.name.Shares;
 import tamis.plugin.intake.word.Phrase;
 import tamis.plugin.intake.word.Tongue;
 
@@ -30,6 +31,7 @@ record Leftover(Tongue tongue, NameFinder finder, Measures measures, String text
   void check(Gathered gathered) {
     eggSize(gathered);
     kind(gathered);
+    share(gathered);
     new ByUnit(finder).check(gathered);
     if (!gathered.isKnown()) {
       return;
@@ -69,6 +71,22 @@ record Leftover(Tongue tongue, NameFinder finder, Measures measures, String text
               gathered.asWritten(), found.alsoAssumed("`" + name + "`, by what is said of it"));
           return;
         }
+      }
+    }
+  }
+
+  /** "Cream 35 % fat": which of several is meant is told by its share. */
+  private void share(Gathered gathered) {
+    @Nullable Found found = gathered.found();
+    for (String said : found == null ? List.<String>of() : gathered.preparations()) {
+      Phrase phrase = Phrase.of(said, tongue);
+      boolean share = phrase.isNumber(0) && phrase.is(1, "%");
+      boolean told = share && tongue.match("shareof", phrase, 2) != null;
+      @Nullable String id =
+          told && found != null ? Shares.with(found, phrase.get(0).value()) : null;
+      if (id != null) {
+        gathered.name(gathered.asWritten(), finder.byId(id, null));
+        return;
       }
     }
   }

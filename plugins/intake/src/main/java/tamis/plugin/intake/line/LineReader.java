@@ -257,7 +257,14 @@ public final class LineReader {
     if (!said || finder.find(phrase.text(from, colon)) != null) {
       return false;
     }
+    PartReader parts = new PartReader(tongue, finder, larder, phrase);
+    int behindPart = parts.read(colon + 1, gathered); // "for the drizzle: juice of 2 lemons"
     @Nullable Measure measure = measures(phrase).at(colon + 1);
+    if (behindPart > colon + 1) {
+      gathered.preparation(phrase.text(from, colon));
+      new Tail(tongue, phrase).read(behindPart, gathered, measures(phrase), finder);
+      return true;
+    }
     if (measure == null) {
       return false;
     }

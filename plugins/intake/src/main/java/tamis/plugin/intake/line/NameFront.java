@@ -152,11 +152,11 @@ record NameFront(Tongue tongue, NameFinder finder, Phrase phrase) {
   /** "Hobday's baking powder": a name that owns the food says who made it, not what it is. */
   private boolean isMaker(int at) {
     String word = phrase.folded(at, at + 1);
-    boolean owns =
-        phrase.isWord(at) && word.endsWith("'s") && tongue.language().code().equals("en");
+    boolean owns = phrase.isWord(at) && (word.endsWith("'s") || word.endsWith("s'"));
     return owns
+        && tongue.language().code().equals("en")
         && Character.isUpperCase(phrase.text().charAt(phrase.get(at).start()))
-        && !NO_MAKERS.contains(word.substring(0, word.length() - 2));
+        && !NO_MAKERS.contains(word.replaceFirst("'s$|s'$", ""));
   }
 
   /** A state, with the adverbs before it: "freshly grated". */

@@ -75,7 +75,8 @@ final class NameReader {
     NameFront.@Nullable Stripped stripped = null;
     for (int i = end - 1; i > from && stripped == null; i--) {
       boolean part = i == end - 1 && phrase.get(i).text().length() == 1;
-      boolean column = phrase.is(i + 1, "%") || part;
+      boolean grade = tongue.match("grade", phrase, i + 1) != null; // "gelatine 200 bloom"
+      boolean column = phrase.is(i + 1, "%") || part || grade;
       boolean apart = phrase.isNumber(i) && !phrase.touches(i) && column; // "flour 550" is a type
       stripped = apart ? new NameFront(tongue, finder, phrase).read(from, i) : null;
     }
@@ -216,7 +217,7 @@ final class NameReader {
     boolean several = false;
     for (int i = from; i < to; i++) {
       boolean or = tongue.match("or", phrase, i) != null || phrase.is(i, "/");
-      boolean and = tongue.match("and", phrase, i) != null;
+      boolean and = tongue.match("and", phrase, i) != null || phrase.is(i, "+");
       if (or || and || phrase.is(i, ",")) {
         ends.add(i);
         starts.add(i + 1);

@@ -161,15 +161,13 @@ public final class NameFinder {
     if (name.length() < SHORTEST_MISSPELLED || name.length() > LONGEST || misspelled++ > MOST) {
       return List.of();
     }
-    Set<String> ids = new LinkedHashSet<>();
-    for (String form : Nearest.to(name, spellings())) {
-      @Nullable Found found = builtIn(form);
-      if (found != null) {
-        @Nullable Ingredient ingredient = found.ingredient();
-        ids.addAll(ingredient == null ? found.candidates() : List.of(ingredient.id()));
-      }
+    List<String> near = Nearest.to(name, spellings());
+    @Nullable Found found = near.isEmpty() ? null : builtIn(near.get(0));
+    if (found == null) {
+      return List.of();
     }
-    return List.copyOf(ids);
+    @Nullable Ingredient ingredient = found.ingredient();
+    return ingredient == null ? found.candidates() : List.of(ingredient.id());
   }
 
   private Set<String> spellings() {

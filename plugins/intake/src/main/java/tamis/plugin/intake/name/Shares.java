@@ -43,8 +43,7 @@ public final class Shares {
   /** The id of the food that has the share; null if the food is of no family, or none has it. */
   public static @Nullable String with(Found food, double percent) {
     for (Row row : TABLE.rows()) {
-      boolean has =
-          percent >= row.number("low_percent") && percent <= row.number("high_percent");
+      boolean has = percent >= row.number("low_percent") && percent <= row.number("high_percent");
       if (has && isOf(food, row.text("family"))) {
         return row.text("ingredient");
       }

@@ -43,7 +43,8 @@ final class YieldReader {
       return false;
     }
     boolean people = tongue.match("portions", phrase, amount.next()) != null;
-    if (!said && !people) {
+    boolean bare = tongue.match("partfor", phrase, 0) != null && phrase.has(amount.next());
+    if (!people && (!said || bare)) { // "für 10 Pfennig Hefe" is none
       return false;
     }
     if (serves != null) {
