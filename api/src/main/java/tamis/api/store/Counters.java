@@ -3,6 +3,8 @@ package tamis.api.store;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.EnumMap;
+import java.util.Map;
 import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.fault.Refusal;
@@ -20,6 +22,7 @@ final class Counters {
 
   private final Database database;
   private final boolean shared;
+  private final Map<Kind, Long> changed = new EnumMap<>(Kind.class);
   private volatile At known;
   private volatile long nextLook;
 
@@ -39,6 +42,11 @@ final class Counters {
       @Nullable String written = row.getString(3);
       return new At(
           row.getLong(1), row.getLong(2), written == null ? null : Instant.parse(written));
+    }
+
+    /** The one that documents of a kind have. */
+    long of(Kind kind) {
+      return kind.hasOwnCount() ? trials : revision;
     }
 
     /** One write later. */
@@ -68,6 +76,7 @@ final class Counters {
 
   /** Counts from what is there, be it less than what was known. */
   synchronized void begin() {
+    changed.clear();
     known = database.read(At::read);
   }
 
@@ -84,15 +93,41 @@ final class Counters {
     }
     long from = System.nanoTime();
     try {
-      reached(database.read(At::read));
+      look(database.read(At::read));
       nextLook = from + NANOS_BETWEEN_LOOKS;
     } catch (Refusal unreachable) {
       nextLook = System.nanoTime() + NANOS_AFTER_FAILURE;
     }
   }
 
-  /** Something was written, here or elsewhere; what is known never goes back. */
-  synchronized void reached(At seen) {
+  private void look(At seen) {
+    for (Kind kind : Kind.values()) {
+      if (seen.of(kind) > known.of(kind)) {
+        changed(kind, seen.of(kind));
+      }
+    }
     known = At.latest(known, seen);
+  }
+
+  /** Something was written here; what is known never goes back. */
+  synchronized void reached(Kind kind, long revision, Instant written) {
+    boolean othersCame = revision > known.of(kind) + 1; // of which nobody knows what they wrote
+    for (Kind one : Kind.values()) {
+      if (one == kind || (othersCame && one.hasOwnCount() == kind.hasOwnCount())) {
+        changed(one, revision);
+      }
+    }
+    known =
+        At.latest(
+            known, kind.hasOwnCount() ? new At(-1, revision, null) : new At(revision, -1, written));
+  }
+
+  private void changed(Kind kind, long revision) {
+    changed.merge(kind, revision, Math::max);
+  }
+
+  /** Whether surely no document of that kind was written between the two. */
+  synchronized boolean isSame(Kind kind, At one, At other) {
+    return changed.getOrDefault(kind, 0L) <= Math.min(one.of(kind), other.of(kind));
   }
 }

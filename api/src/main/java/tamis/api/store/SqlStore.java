@@ -155,7 +155,6 @@ public final class SqlStore implements Store {
             new Stored(
                 id, outcome.number(), outcome.revision(), outcome.written(), author, document);
         cache.put(stored.number(), document);
-        reached(kind, stored.revision(), stored.written());
         return stored;
       }
       case EXISTS -> throw StoreFaults.exists(kind, id);
@@ -170,6 +169,12 @@ public final class SqlStore implements Store {
   private List<Outcome> keep(List<Write> writes) {
     List<Outcome> outcomes =
         database.writer(connection -> writing.keep(connection, writes, Instant.now(clock)));
+    for (int i = 0; i < outcomes.size(); i++) {
+      Outcome outcome = outcomes.get(i);
+      if (outcome.why() == Outcome.Why.KEPT) {
+        counters.reached(writes.get(i).kind(), outcome.revision(), outcome.written());
+      }
+    }
     filing.came((int) writes.stream().filter(Write::isReworded).count());
     return outcomes;
   }
@@ -191,15 +196,8 @@ public final class SqlStore implements Store {
               SqlWrites.end(handle, kind, id, last.document());
               return revision;
             });
-    reached(kind, reached, moment);
+    counters.reached(kind, reached, moment);
     filing.came(1);
-  }
-
-  private void reached(Kind kind, long revision, Instant written) {
-    counters.reached(
-        kind.hasOwnCount()
-            ? new Counters.At(-1, revision, null)
-            : new Counters.At(revision, -1, written));
   }
 
   /** Nobody else writes at this moment, so that what is read here holds until the end. */
@@ -219,7 +217,7 @@ public final class SqlStore implements Store {
   public Observed observe(String trial, Observation given, String author) {
     try {
       Observed observed = database.write(handle -> observed(handle, trial, given, author));
-      reached(Kind.TRIAL, observed.revision(), observed.written());
+      counters.reached(Kind.TRIAL, observed.revision(), observed.written());
       return observed;
     } catch (Known known) {
       return known.observed;
@@ -273,7 +271,8 @@ public final class SqlStore implements Store {
     var at = counters.now();
     StoreShelf latest = shelf;
     if (!latest.isAt(at)) {
-      latest = new StoreShelf(this, at);
+      var before = latest.at();
+      latest = latest.at(at, kind -> counters.isSame(kind, before, at));
       shelf = latest;
     }
     return latest;

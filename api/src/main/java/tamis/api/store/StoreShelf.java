@@ -6,10 +6,15 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import tamis.engine.formula.Formula;
 import tamis.engine.ingredient.Ingredient;
@@ -17,23 +22,57 @@ import tamis.engine.kitchen.Shelf;
 import tamis.engine.price.PriceList;
 import tamis.engine.trial.Trial;
 
-/** The store as it stood at one revision. What was looked up serves the next caller, too. */
+/**
+ * The store as it stood at one revision. What was looked up serves the next caller, too, and
+ * shelves of later revisions until a document of that kind is written.
+ */
 public final class StoreShelf implements Shelf {
   private static final int MOST_NEAR = 500;
   private static final int MOST_KEPT = 10_000;
 
   private final Store store;
   private final Counters.At at;
-  private final Cache<Place, Optional<Stored>> found =
-      Caffeine.newBuilder().maximumSize(MOST_KEPT).build();
-  private final Cache<String, Set<String>> named =
-      Caffeine.newBuilder().maximumSize(MOST_KEPT).build();
+  private final Map<Kind, Found> found = new EnumMap<>(Kind.class);
 
-  private record Place(Kind kind, String id) {}
+  /** What was looked up of one kind, and what holds until one of that kind is written. */
+  private record Found(
+      Cache<String, Optional<Stored>> documents, Cache<String, Set<String>> named) {
+    static Found nothing() {
+      return new Found(cache(), cache());
+    }
+
+    private static <T> Cache<String, T> cache() {
+      return Caffeine.newBuilder().executor(Runnable::run).maximumSize(MOST_KEPT).build();
+    }
+  }
 
   StoreShelf(Store store, Counters.At at) {
+    this(store, at, kind -> Found.nothing());
+  }
+
+  private StoreShelf(Store store, Counters.At at, Function<Kind, Found> found) {
     this.store = store;
     this.at = at;
+    for (Kind kind : Kind.values()) {
+      this.found.put(kind, found.apply(kind));
+    }
+  }
+
+  /**
+   * The shelf at another revision.
+   *
+   * @param same kinds of which no document was written between the two
+   */
+  StoreShelf at(Counters.At other, Predicate<Kind> same) {
+    return new StoreShelf(store, other, kind -> same.test(kind) ? found(kind) : Found.nothing());
+  }
+
+  Counters.At at() {
+    return at;
+  }
+
+  private Found found(Kind kind) {
+    return Objects.requireNonNull(found.get(kind));
   }
 
   @Override
@@ -99,7 +138,7 @@ public final class StoreShelf implements Shelf {
 
   @Override
   public Set<String> ingredientsNamed(String folded) {
-    return named.get(folded, this::lookUp);
+    return found(Kind.INGREDIENT).named().get(folded, this::lookUp);
   }
 
   private Set<String> lookUp(String folded) {
@@ -122,12 +161,11 @@ public final class StoreShelf implements Shelf {
   }
 
   private @Nullable Stored now(Kind kind, String id) {
-    return found.get(new Place(kind, id), this::find).orElse(null);
-  }
-
-  private Optional<Stored> find(Place place) {
-    long until = place.kind().hasOwnCount() ? trials() : revision();
-    return Optional.ofNullable(store.readAsOf(place.kind(), place.id(), until));
+    long until = kind.hasOwnCount() ? trials() : revision();
+    return found(kind)
+        .documents()
+        .get(id, one -> Optional.ofNullable(store.readAsOf(kind, one, until)))
+        .orElse(null);
   }
 
   private static @Nullable Record record(@Nullable Stored stored) {

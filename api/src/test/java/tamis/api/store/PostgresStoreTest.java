@@ -47,6 +47,21 @@ class PostgresStoreTest extends StoreContract {
   }
 
   @Test
+  void what_was_looked_up_holds_until_anybody_writes_such_a_document() {
+    try (var other = openAgain()) {
+      StoreShelf before = store.shelf();
+      assertThat(before.ingredient("pear-dried")).isNull();
+      store.create(cream("cream", "Cream"), "local");
+      assertThat(store.shelf().ingredient("pear-dried")).isNull();
+      other.create(Document.of(ingredient("pear-dried", "Hutzel")), "local");
+      store.replace(cream("cream", "Second"), 1, "local"); // the second after what is known here
+      assertThat(store.shelf().ingredient("pear-dried")).isNotNull();
+      assertThat(store.shelf().ingredientsNamed("hutzel")).containsExactly("pear-dried");
+      assertThat(before.ingredient("pear-dried")).isNull();
+    }
+  }
+
+  @Test
   void others_write_while_words_are_filed() {
     var sql = (SqlStore) store;
     store.create(cream("cream", "Coffee"), "local");

@@ -13,6 +13,10 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class StoreBenchmark {
   private static final int TURNS = 25;
+
+  /** Until most of what runs is compiled: a server runs for days. */
+  private static final int TURNS_TO_WARM_UP = 15;
+
   private static final long NANOS_A_TURN = 300_000_000L;
 
   /** All rows are as long as each other. */
@@ -44,7 +48,7 @@ class StoreBenchmark {
     var document = StoreContract.cream("cream", TITLE);
     number = store.create(document, "local").number();
     double[][] rates = new double[4][TURNS];
-    for (int turn = -5; turn < TURNS; turn++) { // the first warm up
+    for (int turn = -TURNS_TO_WARM_UP; turn < TURNS; turn++) {
       String prefix = "new-" + turn + "-";
       int at = Math.max(0, turn);
       rates[0][at] = Measured.rate(NANOS_A_TURN, n -> bare.insert("cream", document.json()));
