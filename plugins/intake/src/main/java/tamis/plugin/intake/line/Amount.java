@@ -10,6 +10,9 @@ import org.jspecify.annotations.Nullable;
  * @param doubt why it cannot be told for certain, or null
  */
 public record Amount(double low, double high, int next, boolean worded, @Nullable String doubt) {
+  /** How many times its lower end the upper end of a range is at most. */
+  private static final int FARTHEST = 20;
+
   static Amount exactly(double value, int next, boolean worded, @Nullable String doubt) {
     return new Amount(value, value, next, worded, doubt);
   }
@@ -25,7 +28,9 @@ public record Amount(double low, double high, int next, boolean worded, @Nullabl
 
   Amount to(Amount end) {
     boolean backwards = end.high < low;
-    @Nullable String why = doubt == null ? end.doubt : doubt;
+    boolean far = low > 0 && end.high > FARTHEST * low; // "water 1 - 750 g"
+    @Nullable String told = doubt == null ? end.doubt : doubt;
+    @Nullable String why = far && told == null ? "whether a range is meant" : told;
     return backwards
         ? new Amount(low, low, end.next, worded, "the range runs backwards")
         : new Amount(low, end.high, end.next, worded, why);

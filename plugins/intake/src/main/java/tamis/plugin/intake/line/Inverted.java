@@ -17,6 +17,9 @@ record Inverted(Tongue tongue, NameFinder finder, Phrase phrase, MeasureReader m
           "405", "480", "550", "630", "700", "720", "812", "815", "960", "997", "1050", "1150",
           "1370", "1590", "1600", "1700", "1740", "1800");
 
+  /** More than that, "c" is not of cups but of degrees. */
+  private static final int MOST_CUPS = 12;
+
   /** Reads such a line from a token on; false if it is none, and then nothing was gathered. */
   boolean read(int from, Gathered gathered) {
     for (int i = from + 1; i < phrase.size(); i++) {
@@ -50,6 +53,9 @@ record Inverted(Tongue tongue, NameFinder finder, Phrase phrase, MeasureReader m
     if (measure == null || phrase.isRatio(at) || phrase.is(at - 1, "@")) { // "water @ 26 C"
       return null;
     }
+    if ("cup".equals(measure.unit()) && measure.low() > MOST_CUPS && isLetter(measure.next() - 1)) {
+      return null; // "water 38 c"
+    }
     if ("%".equals(measure.unit())) { // "butter 82 % - 1200 g": the share is of the name
       boolean note = phrase.is(measure.next(), "(") && !isName(from, measure.next());
       return note || !phrase.has(measure.next()) ? measure : null;
@@ -57,6 +63,10 @@ record Inverted(Tongue tongue, NameFinder finder, Phrase phrase, MeasureReader m
     boolean said = measure.unit() != null || times || isCount(from, measure);
     @Nullable Measure bare = said ? null : bare(from, at, measure);
     return bare == null && (said || apart) ? measure : bare;
+  }
+
+  private boolean isLetter(int at) {
+    return phrase.isWord(at) && phrase.get(at).text().length() == 1;
   }
 
   private boolean isTimes(int at) {
@@ -157,6 +167,10 @@ record Inverted(Tongue tongue, NameFinder finder, Phrase phrase, MeasureReader m
     int kind = phrase.is(name, ",") ? Math.min(tail.nameEnd(name + 1), nameEnd) : name;
     boolean turned = tail.turned(from, name, kind, finder, gathered); // "flour, bread: 2 kg"
     int behind = turned ? kind : names.read(from, name, gathered);
+    if (behind < amount && mayGroup(amount - 1)) {
+      String both = phrase.text(amount - 1, amount + 1);
+      gathered.doubt("whether `" + both + "` is one number is not said");
+    }
     if (phrase.is(name, "(")) {
       gathered.preparation(phrase.text(behind, name));
       tail.bracket(name, nameEnd, gathered, measures, finder);
@@ -171,6 +185,13 @@ record Inverted(Tongue tongue, NameFinder finder, Phrase phrase, MeasureReader m
     }
     tail.read(at, gathered, measures, finder);
     return true;
+  }
+
+  /** "Flour 2 500 g": the second part of a thing, or thousands parted by a space. */
+  private boolean mayGroup(int at) {
+    String more = phrase.isNumber(at + 1) ? phrase.get(at + 1).text() : "";
+    String first = phrase.isNumber(at) ? phrase.get(at).text() : "";
+    return first.matches("[1-9]\\d?") && more.matches("\\d{3}");
   }
 
   /** Whether the words behind the comma say what is taken for granted without them. */

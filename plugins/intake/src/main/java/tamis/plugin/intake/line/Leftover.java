@@ -15,10 +15,9 @@ import tamis.plugin.intake.word.Tongue;
 /** Looks at what is left of a line for a second quantity or food, and for names too short. */
 record Leftover(Tongue tongue, NameFinder finder, Measures measures, String text) {
   private static final int LONGEST_NAME = 4;
-  private static final Set<String> WITH = Set.of("with", "mit", "avec", "con", "which");
+  static final Set<String> WITH = Set.of("with", "mit", "avec", "con", "which");
   private static final Set<String> HALF = Set.of("half", "halb", "moitié", "metà", "mitad");
   private static final Set<String> INTO = Set.of("in", "into", "en", "a", "cut", "other", "and");
-  private static final Set<String> SPOONS = Set.of("tsp", "tbsp", "dsp");
   private static final Set<String> SHORT = Set.of("lemon", "lime", "orange", "almond", "almonds");
   private static final Set<String> EGG_SIZES = Set.of("small", "medium", "large", "jumbo");
   private static final Pattern CAN_SIZE =
@@ -38,6 +37,8 @@ record Leftover(Tongue tongue, NameFinder finder, Measures measures, String text
     }
     shortName(gathered);
     new Kept(tongue).check(gathered);
+    new CountedPart(tongue, text).check(gathered);
+    new OtherPart(tongue).check(gathered);
     gathered.preparations().forEach(said -> measuredAs(said, gathered));
     if (THEIR_WEIGHT.matcher(text).find()) {
       gathered.doubt("`" + text + "` tells a weight by that of another food; write it out");
@@ -139,7 +140,7 @@ record Leftover(Tongue tongue, NameFinder finder, Measures measures, String text
     @Nullable Measure measure = gathered.measure();
     String name = Phrase.folded(gathered.asWritten());
     String unit = measure == null || measure.unit() == null ? "" : measure.unit();
-    if (SHORT.contains(name) && SPOONS.contains(unit)) {
+    if (SHORT.contains(name) && Packages.SPOONS.contains(unit)) {
       gathered.doubt("whether juice, zest or extract of `" + name + "` is meant is not said");
     }
     if (name.equals("oats") && tongue.language().code().equals("en")) {
@@ -172,6 +173,11 @@ record Leftover(Tongue tongue, NameFinder finder, Measures measures, String text
         && new Equivalents(tongue, phrase, reader).isOnlyMeasures(0, phrase.size(), gathered)) {
       return; // "1 cup butter, 2 sticks": whether it is the same is compared by weight
     }
+    boolean ratio = tongue.match("ratio", phrase, 0) != null; // "to each pound of fruit"
+    if (ratio || isDitto(phrase)) {
+      tell(said, false, gathered);
+      return;
+    }
     boolean plus = isPlus(phrase, 0);
     boolean or = false;
     boolean with = false;
@@ -188,7 +194,8 @@ record Leftover(Tongue tongue, NameFinder finder, Measures measures, String text
               && !phrase.isDash(i + 1)
               && tongue.match("state", phrase, i + 1) == null
               && i + 1 < phrase.size();
-      if (half || (joins && isFood(phrase, i + 1))) {
+      boolean more = isPlus(phrase, i) && isUnit(reader.at(i + 1)); // "and a spoonful"
+      if (half || more || (joins && isFood(phrase, i + 1))) {
         tell(said, (plus || with) && !or && !half, gathered);
         return;
       }
@@ -240,6 +247,21 @@ record Leftover(Tongue tongue, NameFinder finder, Measures measures, String text
     } else {
       gathered.doubt("`" + said + "` names another amount or food: which is meant is left open");
     }
+  }
+
+  /** "1 lb. flour, do. sugar": the same of another food. */
+  private boolean isDitto(Phrase phrase) {
+    for (int i = 0; i < phrase.size(); i++) {
+      if (tongue.match("ditto", phrase, i) != null) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether an amount in words says what it is an amount of. */
+  private static boolean isUnit(@Nullable Measure measure) {
+    return measure != null && measure.unit() != null && measure.amount().worded();
   }
 
   private boolean isPlus(Phrase phrase, int at) {

@@ -1,6 +1,7 @@
 package tamis.plugin.intake.line;
 
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import tamis.plugin.intake.word.Tongue;
 
@@ -8,6 +9,11 @@ import tamis.plugin.intake.word.Tongue;
 record Packages(MeasureReader reader) {
   private static final Set<String> PACKAGES =
       Set.of("can", "package", "packet", "jar", "bottle", "box", "bag", "carton", "tub", "bar");
+
+  static final Set<String> SPOONS = Set.of("tsp", "tbsp", "dsp");
+
+  /** "2 1/4-oz packets": two of a quarter, or one of two and a quarter. */
+  private static final Pattern PARTED = Pattern.compile("[1-9]\\d*\\s+(\\d+/|[¼½¾⅓⅔⅛⅜⅝⅞])");
 
   static boolean isPackage(String thing) {
     return PACKAGES.contains(thing);
@@ -37,7 +43,10 @@ record Packages(MeasureReader reader) {
       Amount count = Amount.exactly(first.low(), thing.next(), false, null);
       return first.of(count, thing.next()).counted(thing.value(), size, thing.next());
     }
-    Amount one = Amount.exactly(1, thing.next(), false, first.amount().doubt());
+    String written = reader.phrase().text(from, first.amount().next());
+    boolean parted = first.amount().doubt() == null && PARTED.matcher(written).lookingAt();
+    String doubt = parted ? "whether `" + written + "` is one number" : first.amount().doubt();
+    Amount one = Amount.exactly(1, thing.next(), false, doubt);
     return new Measure(one, thing.value(), true, first, first.manner(), thing.next());
   }
 
@@ -49,6 +58,7 @@ record Packages(MeasureReader reader) {
     boolean name = reader.phrase().has(thing.next()) && !reader.phrase().is(thing.next(), ",");
     return first.unit() != null
         && reader.isWeight(first.unit())
+        && !SPOONS.contains(first.unit())
         && name
         && (hyphen || PACKAGES.contains(thing.value()));
   }

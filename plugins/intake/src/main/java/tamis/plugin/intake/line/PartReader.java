@@ -14,7 +14,7 @@ import tamis.plugin.intake.word.Tongue;
 /** Reads parts of an egg or fruit: "yolks of 4 eggs", "juice of half a lemon", "Whites 3 eggs". */
 final class PartReader {
   /** "Seeds of a vanilla pod": what is bought and counted is the whole. */
-  private static final String CONTENT = "content";
+  static final String CONTENT = "content";
 
   private final Tongue tongue;
   private final NameFinder finder;

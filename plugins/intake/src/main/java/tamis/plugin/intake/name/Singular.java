@@ -11,10 +11,25 @@ final class Singular {
   static List<String> of(String name, Language language) {
     return switch (language.code()) {
       case "en" -> english(name);
-      case "de" -> ending(name, "n"); // "von 3 Eiern"
+      case "de" -> german(name);
       case "fr", "es" -> List.of(everyWord(name));
       default -> List.of();
     };
+  }
+
+  /** "Von 3 Eiern", "gemahlener Mandeln": as the name stands in a list. */
+  private static List<String> german(String name) {
+    List<String> forms = new ArrayList<>(ending(name, "n"));
+    int space = name.indexOf(' ');
+    if (space > 4 && name.substring(0, space).matches(".*e[mnrs]")) {
+      String stem = name.substring(0, space - 2);
+      String noun = name.substring(space);
+      for (String ending : List.of("e", "er", "es")) {
+        forms.add(stem + ending + noun);
+        ending(noun, "n").forEach(one -> forms.add(stem + ending + one));
+      }
+    }
+    return forms;
   }
 
   private static List<String> ending(String name, String ending) {
