@@ -134,6 +134,10 @@ final class Tokenizer {
       doubt = "a fraction over zero";
       return 0;
     }
+    double last = above % 10; // "11/2 cups" are one and a half in many a scan
+    if (above > 10 && below < 10 && last >= 1 && last < below) {
+      doubt = "a space may be missing within the fraction";
+    }
     return above / below;
   }
 
