@@ -1,5 +1,7 @@
 package tamis.plugin.intake.line;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tamis.plugin.intake.word.Phrase;
 import tamis.plugin.intake.word.Tongue;
@@ -41,7 +43,7 @@ record Equivalents(Tongue tongue, Phrase phrase, MeasureReader measures) {
   /** "120 g", "about 120 g", "4 oz / 115 g", "1 1/2 sticks; 170 grams". */
   boolean isOnlyMeasures(int from, int to, Gathered gathered) {
     int at = from;
-    java.util.List<Measure> found = new java.util.ArrayList<>();
+    List<Measure> found = new ArrayList<>();
     while (at < to) {
       boolean between =
           phrase.is(at, "/")

@@ -38,7 +38,8 @@ record Inverted(Tongue tongue, NameFinder finder, Phrase phrase, MeasureReader m
     boolean times = isTimes(at - 1);
     boolean apart = phrase.is(at - 1, ",") || phrase.is(at - 1, ":") || phrase.isDash(at - 1);
     boolean counts = tongue.match("count", phrase, at) != null; // "uova n. 3"
-    @Nullable Measure first = apart || counts ? measures.unitFirst(at) : null;
+    boolean unit = tongue.decimalComma() && phrase.isWord(at) && isName(from, at); // "farina g 500"
+    @Nullable Measure first = apart || counts || unit ? measures.unitFirst(at) : null;
     if (first != null) {
       return first;
     }
@@ -51,6 +52,9 @@ record Inverted(Tongue tongue, NameFinder finder, Phrase phrase, MeasureReader m
       measure = measures.unsummed(at); // "mascarpone 500 g + 250 g cream"
     }
     if (measure == null || phrase.isRatio(at) || phrase.is(at - 1, "@")) { // "water @ 26 C"
+      return null;
+    }
+    if (measure.high() == 0 && phrase.isNumber(measure.next())) { // "farina 00 g 500"
       return null;
     }
     if ("cup".equals(measure.unit()) && measure.low() > MOST_CUPS && isLetter(measure.next() - 1)) {

@@ -2,6 +2,7 @@ package tamis.plugin.intake.word;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** The endings that adjectives and participles take beside the noun: gehackte, hachées, tritati. */
 final class Endings {
@@ -24,7 +25,7 @@ final class Endings {
 
   private static List<String> forms(Language language, String word) {
     return switch (language.code()) {
-      case "de" -> of(without(word, "e"), "e", "em", "en", "er", "es");
+      case "de" -> of(without(word, "e"), "", "e", "em", "en", "er", "es");
       case "fr" -> of(without(word, "s"), "e", "s", "es");
       case "it" -> of(without(word, "o", "a", "i", "e"), "o", "a", "i", "e");
       case "es" -> of(without(word, "os", "as", "o", "a"), "o", "a", "os", "as");
@@ -43,6 +44,6 @@ final class Endings {
   }
 
   private static List<String> of(String stem, String... endings) {
-    return java.util.Arrays.stream(endings).map(ending -> stem + ending).toList();
+    return Stream.of(endings).map(ending -> stem + ending).toList();
   }
 }
