@@ -19,7 +19,9 @@ class StoreHttpBenchmark {
   private static final int CLIENTS = 16;
   private static final int TURNS = 15;
   private static final long NANOS_A_TURN = 500_000_000L;
-  private static final long NANOS_TO_WARM_UP = 25_000_000_000L;
+
+  /** On two cores the server is compiled only after a minute of such writes. */
+  private static final long NANOS_TO_WARM_UP = 90_000_000_000L;
 
   @TempDir Path directory;
 
