@@ -35,7 +35,7 @@ record Inverted(Tongue tongue, NameFinder finder, Phrase phrase, MeasureReader m
 
   /** The measure at a token, if it can be that of what stands before it. */
   private @Nullable Measure measure(int from, int at) {
-    boolean times = isTimes(at - 1);
+    boolean times = phrase.isTimes(at - 1);
     boolean apart = phrase.is(at - 1, ",") || phrase.is(at - 1, ":") || phrase.isDash(at - 1);
     boolean counts = tongue.match("count", phrase, at) != null; // "uova n. 3"
     boolean unit = tongue.decimalComma() && phrase.isWord(at) && isName(from, at); // "farina g 500"
@@ -71,10 +71,6 @@ record Inverted(Tongue tongue, NameFinder finder, Phrase phrase, MeasureReader m
 
   private boolean isLetter(int at) {
     return phrase.isWord(at) && phrase.get(at).text().length() == 1;
-  }
-
-  private boolean isTimes(int at) {
-    return phrase.is(at, "×") || (phrase.isWord(at) && phrase.folded(at, at + 1).equals("x"));
   }
 
   private boolean isName(int from, int to) {
@@ -218,7 +214,7 @@ record Inverted(Tongue tongue, NameFinder finder, Phrase phrase, MeasureReader m
 
   /** Whether a token may be the last of a name: a word, a bracket, a share; but not "x 2". */
   private boolean isOfName(int at) {
-    return (phrase.isWord(at) && !isTimes(at))
+    return (phrase.isWord(at) && !phrase.isTimes(at))
         || phrase.isNumber(at)
         || phrase.is(at, ")")
         || phrase.is(at, "%");

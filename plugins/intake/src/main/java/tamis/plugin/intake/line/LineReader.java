@@ -69,7 +69,7 @@ public final class LineReader {
     int needed = tongue.behind("needed", phrase, from);
     if (measure == null && needed > from && phrase.isWord(needed)) { // "q.b. zucchero"
       gathered.asNeeded();
-      named(phrase, behindOf(phrase, needed), gathered);
+      named(phrase, tongue.behindOf(phrase, needed), gathered);
       return;
     }
     Tongue.@Nullable Match vague = tongue.match("vague", phrase, from);
@@ -126,7 +126,8 @@ public final class LineReader {
         }
         int end = phrase.is(i - 1, ",") ? i - 1 : i;
         int behind =
-            new NameReader(tongue, finder, phrase).read(behindOf(phrase, start), end, gathered);
+            new NameReader(tongue, finder, phrase)
+                .read(tongue.behindOf(phrase, start), end, gathered);
         gathered.preparation(phrase.text(behind, phrase.size()));
         String like = phrase.text(i, phrase.size());
         gathered.doubt("`" + like + "` is no measure; write a weight");
@@ -136,20 +137,11 @@ public final class LineReader {
     return false;
   }
 
-  private int behindOf(Phrase phrase, int from) {
-    int at = from;
-    for (int words = 0; words < 2; words++) {
-      Tongue.@Nullable Match of = tongue.match("of", phrase, at);
-      at = of == null ? at : of.next();
-    }
-    return at;
-  }
-
   private void vaguely(Phrase phrase, int from, Tongue.Match vague, Gathered gathered) {
     if (vague.value().equals("as needed")) {
       gathered.asNeeded();
     }
-    named(phrase, behindOf(phrase, vague.next()), gathered);
+    named(phrase, tongue.behindOf(phrase, vague.next()), gathered);
     if (!gathered.isAsNeeded()) {
       gathered.doubt("`" + phrase.text(from, vague.next()) + "` is no amount; write how much");
     }
@@ -173,7 +165,7 @@ public final class LineReader {
     }
     gathered.measure(measure);
     int behindLength = behindLength(phrase, at, gathered);
-    named(phrase, behindOf(phrase, behindNote(phrase, behindLength, gathered)), gathered);
+    named(phrase, tongue.behindOf(phrase, behindNote(phrase, behindLength, gathered)), gathered);
   }
 
   /** "1 9-inch pie crust": how long or wide it is says nothing of how many. */
@@ -218,7 +210,7 @@ public final class LineReader {
     int end = tail.nameEnd(from);
     NameReader names = new NameReader(tongue, finder, phrase);
     int each = tongue.behind("each", phrase, from);
-    if (each > from && names.alternatives(behindOf(phrase, each), phrase.size(), gathered)) {
+    if (each > from && names.alternatives(tongue.behindOf(phrase, each), phrase.size(), gathered)) {
       return;
     }
     int behindBracket = phrase.is(end, "(") ? phrase.behindParenthesis(end) : -1;

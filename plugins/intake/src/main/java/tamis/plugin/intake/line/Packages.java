@@ -66,7 +66,7 @@ record Packages(MeasureReader reader) {
   /** "2 (8-oz) packages", "1 14-ounce can", "1 can (14 oz)", "2 x 400 g cans". */
   private @Nullable Measure packages(Measure count) {
     int at = reader.tongue().behind("size", reader.phrase(), count.next());
-    boolean times = reader.phrase().is(at, "×") || reader.phrase().is(at, "x") || isTimes(at);
+    boolean times = reader.phrase().isTimes(at);
     boolean open = reader.phrase().is(at, "(") || reader.phrase().is(at, "[");
     int inner = times || open ? at + 1 : at;
     inner = open ? reader.tongue().behind("about", reader.phrase(), inner) : inner;
@@ -131,9 +131,5 @@ record Packages(MeasureReader reader) {
             || reader.phrase().is(from, ";");
     @Nullable Measure other = mark ? reader.single(from + 1) : null;
     return other != null && other.unit() != null && other.next() == to;
-  }
-
-  private boolean isTimes(int at) {
-    return reader.phrase().isWord(at) && reader.phrase().folded(at, at + 1).equals("x");
   }
 }

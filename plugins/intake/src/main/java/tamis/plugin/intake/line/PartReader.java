@@ -39,7 +39,7 @@ final class PartReader {
     if (parts.isEmpty()) {
       return from;
     }
-    int at = behindOf(nameStart);
+    int at = tongue.behindOf(phrase, nameStart);
     int named = at;
     @Nullable Amount amount = new AmountReader(tongue, phrase).single(at);
     if (amount == null) {
@@ -141,15 +141,6 @@ final class PartReader {
       } else {
         return at;
       }
-    }
-    return at;
-  }
-
-  private int behindOf(int from) {
-    int at = from;
-    for (int words = 0; words < 2; words++) {
-      Tongue.@Nullable Match of = tongue.match("of", phrase, at);
-      at = of == null ? at : of.next();
     }
     return at;
   }

@@ -53,6 +53,11 @@ public record Phrase(String text, List<Token> tokens) {
     return between && touches(index) && touches(index + 1);
   }
 
+  /** Whether "x" or its sign stands at a place, as in 3 x 400 g. */
+  public boolean isTimes(int index) {
+    return is(index, "×") || (isWord(index) && folded(index, index + 1).equals("x"));
+  }
+
   /** Whether no space stands before the token. */
   public boolean touches(int index) {
     return index > 0 && has(index) && tokens.get(index - 1).end() == tokens.get(index).start();

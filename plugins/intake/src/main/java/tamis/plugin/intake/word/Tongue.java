@@ -148,6 +148,13 @@ public final class Tongue {
     return match == null ? from : match.next();
   }
 
+  /**
+   * The token behind "of", and behind "of the" at a place; the place itself if none stands there.
+   */
+  public int behindOf(Phrase phrase, int from) {
+    return behind("of", phrase, behind("of", phrase, from));
+  }
+
   /** The unit that stands at a place, or null; a point that abbreviates it belongs to it. */
   public @Nullable Match unit(Phrase phrase, int from) {
     for (int length = MOST_TOKENS_OF_A_UNIT; length > 0; length--) {
